@@ -1,0 +1,63 @@
+#pragma once
+// Places all steps that are not pinned, so that no collision is left and the chosen aim is met as
+// well as can be. Exact on the lesson's grain; a result says whether it is proved best.
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <stop_token>
+
+#include "model/lesson.h"
+
+namespace rangeline {
+
+struct ArrangeOptions {
+    std::uint64_t seed = 1;
+    int threads = 1;
+    std::optional<std::int64_t> conflictLimit;  ///< exact: the same plan every time on one thread
+    std::optional<double> secondsLimit;         ///< may stop anywhere
+    std::optional<Aim> aim;                     ///< instead of the lesson's
+};
+
+/// What is known so far. Instants are those of the earliest placement of a plan.
+struct ArrangeProgress {
+    std::optional<Instant> best;  ///< the best plan found starts then
+    Instant bound;                ///< no plan starts later than this
+    std::int64_t conflicts = 0;
+    double seconds = 0;
+};
+
+enum class ArrangeStatus : std::uint8_t {
+    Proved,       ///< the plan is the best there is
+    Found,        ///< a plan; a better one may exist
+    NotPossible,  ///< proved that no plan keeps all the rules
+    Stopped       ///< limit or stop before a plan was found
+};
+
+struct ArrangeStatistics {
+    double secondsToFirst = 0;
+    double secondsToBest = 0;
+    double seconds = 0;
+    std::int64_t conflicts = 0;
+    std::int64_t decisions = 0;
+    std::int64_t restarts = 0;
+};
+
+struct ArrangeResult {
+    ArrangeStatus status = ArrangeStatus::Stopped;
+    /// With Proved and Found: a placement for every step, wash and turning on, pinned ones as they
+    /// were. Empty otherwise.
+    Placements placements;
+    ArrangeProgress last;
+    ArrangeStatistics statistics;
+};
+
+/// Called at every better plan and bound, from the thread that arranges.
+using ArrangeCallback = std::function<void(const ArrangeProgress&)>;
+
+/// Requires validate(lesson) to be empty. The lesson's own placements are the starting point; those
+/// that are pinned or started stay.
+ArrangeResult arrange(const Lesson& lesson, const ArrangeOptions& options = {},
+                      const ArrangeCallback& progress = {}, std::stop_token stop = {});
+
+}  // namespace rangeline
