@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <map>
 
+#include "analysis/at.h"
 #include "check/cautions.h"
 #include "check/ware_history.h"
 #include "safety/allergens.h"
@@ -28,8 +29,8 @@ bool contains(const Component& component, const std::string& allergen) {
 
 /// Whether it matters that this allergen gets into the food of this task.
 bool matters(const Lesson& lesson, const Task& task, const std::string& allergen) {
-    const Dish& dish = lesson.servings[static_cast<std::size_t>(task.serving)].dish;
-    const auto& component = dish.components[static_cast<std::size_t>(task.component)];
+    const Dish& dish = at(lesson.servings, task.serving).dish;
+    const auto& component = at(dish.components, task.component);
     const auto& guests = lesson.head.guestAllergens;
     if (std::ranges::any_of(guests,
                             [&](const auto& guest) { return allergenCovers(guest, allergen); })) {
@@ -48,8 +49,7 @@ void cautionAllergenContact(const UseIndex& index, int wareUnit, std::vector<Fin
         index, wareUnit, [&] { left.clear(); },
         [&](int task, const Interval& interval) {
             for (const auto& [allergen, from] : left) {
-                if (matters(index.lesson(), expanded.tasks[static_cast<std::size_t>(task)],
-                            allergen)) {
+                if (matters(index.lesson(), at(expanded.tasks, task), allergen)) {
                     findings.push_back({FindingCode::AllergenContact,
                                         Severity::Caution,
                                         {index.keyOf(from), index.keyOf(task)},

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "analysis/at.h"
 #include "check/cautions.h"
 #include "safety/foods.h"
 #include "safety/techniques.h"
@@ -30,7 +31,7 @@ std::vector<std::string> dangersOf(const Step& step) {
 }  // namespace
 
 void cautionDanger(const UseIndex& index, int task, std::vector<Finding>& findings) {
-    const StepKey& key = index.expanded().tasks[static_cast<std::size_t>(task)].key;
+    const StepKey& key = at(index.expanded().tasks, task).key;
     if (key.batch != 0 || key.group != 0) {
         return;
     }

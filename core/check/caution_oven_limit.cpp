@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "analysis/at.h"
 #include "check/cautions.h"
 
 namespace rangeline {
@@ -16,7 +17,7 @@ void cautionOvenLimit(const UseIndex& index, int ovenUnit, std::vector<Finding>&
     if (found == uses.end()) {
         return;
     }
-    const int owner = index.expanded().ovenLoads[static_cast<std::size_t>(found->load)].owner;
+    const int owner = at(index.expanded().ovenLoads, found->load).owner;
     findings.push_back({FindingCode::AtItsLimit,
                         Severity::Caution,
                         {index.keyOf(owner)},

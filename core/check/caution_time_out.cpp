@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "analysis/at.h"
 #include "check/cautions.h"
 #include "model/equipment_kinds.h"
 #include "safety/foods.h"
@@ -23,8 +24,7 @@ bool isOutDuring(const Step& step, const Kitchen& kitchen) {
            std::ranges::none_of(step.pools, [&](const PoolNeed& need) {
                const int item = poolItem(kitchen, need.pool);
                const auto* kind =
-                   item < 0 ? nullptr
-                            : findEquipmentKind(kitchen.pools[static_cast<std::size_t>(item)].kind);
+                   item < 0 ? nullptr : at(findEquipmentKind(kitchen.pools, item).kind);
                return kind != nullptr && kind->keepsCold;
            });
 }
@@ -42,6 +42,10 @@ void addIfTooLong(const UseIndex& index, std::vector<PlacementKey> keys, const I
     }
 }
 
+bool arePlaced(const UseIndex& index, const std::vector<int>& tasks) {
+    return std::ranges::all_of(tasks, [&](int task) { return bool(index.placed(task)); });
+}
+
 /// Of a step in batches, the one whose food is out first, and the one that takes it up last.
 int firstToEnd(const UseIndex& index, const std::vector<int>& tasks) {
     return *std::ranges::min_element(tasks, {},
@@ -55,13 +59,13 @@ int lastToStart(const UseIndex& index, const std::vector<int>& tasks) {
 }  // namespace
 
 void cautionTimeOut(const UseIndex& index, int wait, std::vector<Finding>& findings) {
-    const Wait& uses = index.expanded().waits[static_cast<std::size_t>(wait)];
+    const Wait& uses = at(index.expanded().waits, wait);
     if (uses.origin != WaitOrigin::Uses || uses.from.tasks.empty()) {
         return;
     }
     const Step& maker = index.step(uses.from.tasks.front());
-    if (!isControlled(maker) || maker.after.storage != Storage::Room || !index.at(uses.from) ||
-        !index.at(uses.to)) {
+    if (!isControlled(maker) || maker.after.storage != Storage::Room ||
+        !arePlaced(index, uses.from.tasks) || !arePlaced(index, uses.to.tasks)) {
         return;
     }
     const int made = firstToEnd(index, uses.from.tasks);

@@ -1,6 +1,7 @@
 #pragma once
 // What touched a ware, in order: for cautions about what is left on it.
 
+#include "analysis/at.h"
 #include "analysis/use_index.h"
 
 namespace rangeline {
@@ -17,7 +18,7 @@ void walkWare(const UseIndex& index, int wareUnit, Washed washed, Touched touche
             }
             continue;
         }
-        for (const int task : index.expanded().chains[static_cast<std::size_t>(use.chain)].tasks) {
+        for (const int task : at(index.expanded().chains, use.chain).tasks) {
             touched(task, use.interval);
         }
     }
