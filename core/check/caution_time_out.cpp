@@ -24,7 +24,7 @@ bool isOutDuring(const Step& step, const Kitchen& kitchen) {
            std::ranges::none_of(step.pools, [&](const PoolNeed& need) {
                const int item = poolItem(kitchen, need.pool);
                const auto* kind =
-                   item < 0 ? nullptr : at(findEquipmentKind(kitchen.pools, item).kind);
+                   item < 0 ? nullptr : findEquipmentKind(at(kitchen.pools, item).kind);
                return kind != nullptr && kind->keepsCold;
            });
 }
