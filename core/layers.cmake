@@ -8,6 +8,8 @@
 add_library(rangeline_flags INTERFACE)
 target_compile_options(rangeline_flags INTERFACE
   -Wall -Wextra -Wpedantic -Wconversion -Wshadow)
+# Qt's macro "slots" would rename the rack slots of an oven.
+target_compile_definitions(rangeline_flags INTERFACE QT_NO_KEYWORDS)
 if(RANGELINE_WERROR)
   target_compile_options(rangeline_flags INTERFACE -Werror)
 endif()

@@ -1,0 +1,30 @@
+#pragma once
+// Lessons as JSON text, described by resources/lesson.schema.json. What is written is read back
+// exactly, and reading and writing such a text again gives the same bytes.
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "base/result.h"
+#include "model/fault.h"
+#include "model/lesson.h"
+
+namespace rangeline {
+
+/// A lesson that validate() accepts, or the first thing wrong with the text. Figure 0 of BadText
+/// says what the text should have been: "duration", "temperature", "length", "volume", "power",
+/// "amount", "ware", "date", "zone", "id", "unit", "character" or "short"; figure 1 is the text
+/// found. Figure 1 of BadNumber: "whole", "two-decimals", "from-one" or "part-of-a-day".
+Result<Lesson, Fault> readLesson(std::string_view bytes);
+/// Requires a lesson that validate() accepts.
+std::string writeLesson(const Lesson& lesson);
+
+/// Files larger than this are refused unread.
+inline constexpr std::size_t largestLessonFile = 10'000'000;
+
+Result<Lesson, Fault> loadLesson(const std::string& path);
+/// The old file is kept unless the new one is whole. Requires what writeLesson requires.
+std::optional<Fault> saveLesson(const std::string& path, const Lesson& lesson);
+
+}  // namespace rangeline
