@@ -9,8 +9,8 @@ namespace rangeline {
 
 Touches::Touches(const Lesson& lesson, const Expanded& expanded)
     : tasks_(expanded.tasks.size()),
-      staysFor_(expanded.tasks.size(), -1),
-      stayedFrom_(expanded.tasks.size(), -1),
+      watchedUntil_(expanded.tasks.size(), -1),
+      watchedSince_(expanded.tasks.size(), -1),
       expanded_(&expanded),
       chainsByKey_(expanded.chains.size()) {
     addChains(expanded);
@@ -75,12 +75,8 @@ void Touches::addHeat(const Expanded& expanded) {
         addSpan(hold.span, &OfTask::burnerHolds, i);
         add(hold.owner, &OfTask::burnerHolds, i);
         addOwners(hold.chains, &OfTask::burnerHolds, i);
-        for (std::size_t t = 0; t < hold.tasks.size(); ++t) {
-            add(hold.tasks[t], &OfTask::burnerHolds, i);
-            if (t > 0) {
-                at(staysFor_, hold.tasks[t - 1]) = hold.tasks[t];
-                at(stayedFrom_, hold.tasks[t]) = hold.tasks[t - 1];
-            }
+        for (const int task : hold.tasks) {
+            add(task, &OfTask::burnerHolds, i);
         }
     }
     for (int i = 0; i < static_cast<int>(expanded.ovenLoads.size()); ++i) {
@@ -92,6 +88,10 @@ void Touches::addHeat(const Expanded& expanded) {
 }
 
 void Touches::addRules(const Expanded& expanded) {
+    for (const WatchedWait& wait : expanded.watchedWaits) {
+        at(watchedUntil_, wait.task) = wait.next;
+        at(watchedSince_, wait.next) = wait.task;
+    }
     for (int i = 0; i < static_cast<int>(expanded.poolHolds.size()); ++i) {
         addSpan(at(expanded.poolHolds, i).span, &OfTask::poolHolds, i);
         add(at(expanded.poolHolds, i).owner, &OfTask::poolHolds, i);

@@ -23,10 +23,10 @@ class Touches {
     Touches(const Lesson& lesson, const Expanded& expanded);
 
     const OfTask& of(int task) const { return tasks_[static_cast<std::size_t>(task)]; }
-    /// The task for which the vessel of `task` stays on the heat afterwards, or -1.
-    int staysFor(int task) const { return staysFor_[static_cast<std::size_t>(task)]; }
-    /// The task before, on whose burner `task` goes on, or -1.
-    int stayedFrom(int task) const { return stayedFrom_[static_cast<std::size_t>(task)]; }
+    /// The task until whose start the last watch of `task` goes on, or -1.
+    int watchedUntil(int task) const { return watchedUntil_[static_cast<std::size_t>(task)]; }
+    /// The task before, whose last watch goes on until `task` starts, or -1.
+    int watchedSince(int task) const { return watchedSince_[static_cast<std::size_t>(task)]; }
     /// The tasks that the class watches, ascending.
     const std::vector<int>& talks() const { return talks_; }
     /// The chain with this key, or -1.
@@ -42,8 +42,8 @@ class Touches {
     void addRules(const Expanded& expanded);
 
     std::vector<OfTask> tasks_;
-    std::vector<int> staysFor_;
-    std::vector<int> stayedFrom_;
+    std::vector<int> watchedUntil_;
+    std::vector<int> watchedSince_;
     std::vector<int> talks_;
     const Expanded* expanded_;
     std::vector<int> chainsByKey_;  ///< sorted by key

@@ -186,7 +186,7 @@ Interval UseIndex::watchOf(int task, std::size_t segment) const {
     const TimedSegment& timed = here.timing.segments[segment];
     const Instant begin = here.interval.begin + timed.offset;
     Instant end = begin + timed.length;
-    const int next = touches_.staysFor(task);
+    const int next = touches_.watchedUntil(task);
     if (segment + 1 == here.timing.segments.size() && next >= 0 && placed(next)) {
         end = std::max(end, placed(next).interval.begin);
     }
@@ -271,7 +271,7 @@ void UseIndex::readUses(int task, TouchedSubjects& touched) {
         replace(at(poolAt_, hold), findPool(hold), pools_, Subject::Pool, touched);
     }
     readCooks(task, touched);
-    if (const int before = touches_.stayedFrom(task); before >= 0) {
+    if (const int before = touches_.watchedSince(task); before >= 0) {
         readCooks(before, touched);
     }
 }

@@ -40,7 +40,7 @@ enum class FindingCode : std::uint8_t {
     WareWrongKind,         ///< keys: step; 0: kind, 1: wanted kind
     WareTooWide,           ///< keys: step; equipment: burner; 0: width, 1: widest
     BurnerTooWeak,         ///< keys: step; equipment: burner; 0: watts, 1: needed
-    NotYetWashed,          ///< keys: before, after; equipment: the ware; 0: washing takes
+    NotYetWashed,         ///< keys: before, after, the wash to add; equipment: ware; 0: it takes
     WashTooShort,          ///< keys: wash; 0: needed, 1: given
     PoolOver,              ///< keys: all then; equipment: pool; 0: wanted, 1: capacity
     HandsTwice,            ///< keys: the two; equipment: the cook

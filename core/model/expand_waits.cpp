@@ -7,6 +7,9 @@ namespace rangeline {
 /// The food of an earlier step: its order and its keeping limit, as a whole or batch by batch.
 void Expander::addUse(const StepId& user, const Use& use, int group) {
     const int serving = places_.at(use.step).serving;
+    const DoneAhead* ahead = doneAhead(use.step);
+    const auto* firstAhead = lesson_.choices.doneAhead.data();
+    const int source = ahead == nullptr ? -1 : static_cast<int>(ahead - firstAhead);
     const auto add = [&](StepPoint from, StepPoint to, const std::optional<Duration>& limit,
                          Storage storage, bool ordered) {
         if (ordered) {
@@ -15,11 +18,11 @@ void Expander::addUse(const StepId& user, const Use& use, int group) {
         }
         if (limit) {
             result_.waits.push_back({std::move(from), std::move(to), std::nullopt, limit,
-                                     WaitOrigin::Keeping, serving, -1, storage});
+                                     WaitOrigin::Keeping, serving, source, storage});
         }
     };
     const Keeping& after = step(use.step).after;
-    if (const DoneAhead* ahead = doneAhead(use.step)) {
+    if (ahead != nullptr) {
         const bool cold = ahead->storage == Storage::Cold;
         add({{}, StepEnd::End, Instant::serving() - ahead->before},
             {tasksOf(user, group), StepEnd::Start, {}}, cold ? after.cold : after.atRoom,
