@@ -1,0 +1,66 @@
+// Cases of a finding that would read oddly in the sentence of their code.
+
+#include <QtGlobal>
+#include <variant>
+
+#include "text/finding_words.h"
+
+namespace rangeline {
+
+namespace {
+
+template <class Key>
+bool isKey(const Finding& finding, std::size_t number) {
+    return number < finding.keys.size() && std::holds_alternative<Key>(finding.keys[number]);
+}
+
+const char* wareTwice(const Finding& finding) {
+    if (isKey<WashKey>(finding, 0)) {
+        return QT_TRANSLATE_NOOP("Finding",
+                                 "{thing}: {b} needs it {span} while it is being washed.");
+    }
+    if (isKey<WashKey>(finding, 1)) {
+        return QT_TRANSLATE_NOOP("Finding", "{thing} is washed {span} while {a} still has it.");
+    }
+    return nullptr;
+}
+
+const char* tooEarly(const Finding& finding) {
+    const auto* given =
+        finding.figures.empty() ? nullptr : std::get_if<Duration>(&finding.figures[0]);
+    return given != nullptr && *given < Duration()
+               ? QT_TRANSLATE_NOOP("Finding",
+                                   "{b} comes {short} too early: it has to wait for {a}.")
+               : nullptr;
+}
+
+const char* variantOf(const Finding& finding) {
+    if (finding.code == FindingCode::WareTwice) {
+        return wareTwice(finding);
+    }
+    if (finding.code == FindingCode::TooEarlyAfter) {
+        return tooEarly(finding);
+    }
+    if (finding.code == FindingCode::OvenTwoTemperatures && isKey<TurnOnKey>(finding, 0)) {
+        return QT_TRANSLATE_NOOP("Finding", "{thing} is turned on to {0}, but {b} wants {1}.");
+    }
+    if (finding.code == FindingCode::OvenTwoModes && isKey<TurnOnKey>(finding, 0)) {
+        return QT_TRANSLATE_NOOP("Finding",
+                                 "{thing} is turned on to {0:mode}, but {b} wants {1:mode}.");
+    }
+    if (finding.code == FindingCode::OutOfTemperatureTooLong && finding.keys.size() == 1) {
+        return QT_TRANSLATE_NOOP("Finding",
+                                 "Food made ahead is out of the cold and the heat for {0} before "
+                                 "{a}, past the limit chosen: {1} ({2:source}).");
+    }
+    return nullptr;
+}
+
+}  // namespace
+
+const char* sentencePattern(const Finding& finding) {
+    const char* variant = variantOf(finding);
+    return variant == nullptr ? wordsOf(finding.code).sentence : variant;
+}
+
+}  // namespace rangeline

@@ -1,0 +1,166 @@
+#include "text/plating_text.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace rangeline {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Plating", text);
+}
+
+/// The words for one hold of one placement.
+class HoldWords {
+  public:
+    HoldWords(const PlatingAnalysis& analysis, const TextContext& context)
+        : analysis_(analysis),
+          context_(context),
+          names_(context),
+          clock_(context.lesson.head, context.locale) {}
+
+    QString of(const Hold& hold) const {
+        switch (hold.by) {
+            case HeldBy::Deadline:
+                return deadline(hold);
+            case HeldBy::Wait:
+                return wait(hold);
+            case HeldBy::Equipment:
+                return tr("held by %1, which %2 needs at %3")
+                    .arg(names_.equipment(hold.equipment), next(hold), nextStart(hold));
+            case HeldBy::Cook:
+                return tr("held by %1, who goes on to %2 at %3")
+                    .arg(names_.equipment(hold.equipment), next(hold), nextStart(hold));
+            case HeldBy::Pin:
+                break;
+        }
+        return tr("pinned where it is");
+    }
+
+    QString start(const PlacementKey& key) const {
+        const auto placed = context_.lesson.placements.find(key);
+        return placed == context_.lesson.placements.end() ? QString()
+                                                          : clock_.at(placed->second.start);
+    }
+    QString name(const PlacementKey& key) const { return names_.step(key); }
+
+  private:
+    const Spare* nextSpare(const Hold& hold) const {
+        return hold.next < 0 ? nullptr : &analysis_.spares[static_cast<std::size_t>(hold.next)];
+    }
+    QString next(const Hold& hold) const {
+        const Spare* spare = nextSpare(hold);
+        return spare == nullptr ? tr("what comes next") : names_.step(spare->key);
+    }
+    QString nextStart(const Hold& hold) const {
+        const Spare* spare = nextSpare(hold);
+        return spare == nullptr ? QString() : start(spare->key);
+    }
+
+    QString deadline(const Hold& hold) const {
+        if (hold.window < 0) {
+            return tr("held by its deadline");
+        }
+        const Window& window = context_.expanded.windows[static_cast<std::size_t>(hold.window)];
+        const QString latest = window.latest ? clock_.at(*window.latest) : QString();
+        return (window.origin == WindowOrigin::EveryoneOut
+                    ? tr("held by the kitchen, which everyone leaves at %1")
+                    : tr("held by serving at %1"))
+            .arg(latest);
+    }
+
+    /// Whether the hold looks back: the other end of the wait cannot move and this may not leave it
+    /// further behind.
+    bool looksBack(const Hold& hold, const Wait& wait) const {
+        const Spare* spare = nextSpare(hold);
+        const auto* key = spare == nullptr ? nullptr : std::get_if<StepKey>(&spare->key);
+        const int task = key == nullptr ? -1 : context_.expanded.taskOf(*key);
+        return task < 0 || std::ranges::find(wait.from.tasks, task) != wait.from.tasks.end();
+    }
+
+    QString wait(const Hold& hold) const {
+        if (hold.wait < 0) {
+            return tr("held by %1 at %2").arg(next(hold), nextStart(hold));
+        }
+        const Wait& wait = context_.expanded.waits[static_cast<std::size_t>(hold.wait)];
+        if (wait.most && looksBack(hold, wait)) {
+            const QString most = durationText(*wait.most, context_.locale);
+            return (wait.origin == WaitOrigin::Keeping
+                        ? tr("held by the food of %1, which keeps %2")
+                        : tr("held by %1, which it may follow by %2 "
+                             "at most"))
+                .arg(next(hold), most);
+        }
+        switch (wait.origin) {
+            case WaitOrigin::CarriesOn:
+                return tr("held by %1, which goes on in the same pan at %2")
+                    .arg(next(hold), nextStart(hold));
+            case WaitOrigin::Uses:
+            case WaitOrigin::Keeping:
+                return tr("held by %1, which its food goes into at %2")
+                    .arg(next(hold), nextStart(hold));
+            case WaitOrigin::Link:
+                break;
+        }
+        return wait.least.value_or(Duration()) > Duration()
+                   ? tr("held by %1 at %2, which waits %3 for it")
+                         .arg(next(hold), nextStart(hold),
+                              durationText(*wait.least, context_.locale))
+                   : tr("held by %1, which waits for it, at %2").arg(next(hold), nextStart(hold));
+    }
+
+    const PlatingAnalysis& analysis_;
+    const TextContext& context_;
+    Names names_;
+    Clock clock_;
+};
+
+}  // namespace
+
+QString spareText(Duration spare, const QLocale& locale) {
+    if (spare == Duration()) {
+        return tr("no minutes to spare");
+    }
+    return spare < Duration() ? tr("%1 late already").arg(durationText(-spare, locale))
+                              : tr("%1 to spare").arg(durationText(spare, locale));
+}
+
+QString holdText(const Spare& spare, const PlatingAnalysis& analysis, const TextContext& context) {
+    const HoldWords words(analysis, context);
+    QStringList parts;
+    for (const Hold& hold : spare.holds) {
+        if (parts.size() < 2 && !parts.contains(words.of(hold))) {
+            parts << words.of(hold);
+        }
+    }
+    return parts.join(tr(", "));
+}
+
+QString platingLine(const Spare& spare, const PlatingAnalysis& analysis,
+                    const TextContext& context) {
+    const HoldWords words(analysis, context);
+    const QString line = tr("%1  %2: %3")
+                             .arg(words.start(spare.key), words.name(spare.key),
+                                  spareText(spare.spare, context.locale));
+    const QString holds = holdText(spare, analysis, context);
+    return holds.isEmpty() ? line : tr("%1, %2").arg(line, holds);
+}
+
+QStringList platingLines(const PlatingAnalysis& analysis, const TextContext& context) {
+    QStringList lines;
+    for (const int number : analysis.path) {
+        lines << platingLine(analysis.spares[static_cast<std::size_t>(number)], analysis, context);
+    }
+    return lines;
+}
+
+QStringList spareLines(const PlatingAnalysis& analysis, const TextContext& context) {
+    QStringList lines;
+    for (const Spare& spare : analysis.spares) {
+        lines << platingLine(spare, analysis, context);
+    }
+    return lines;
+}
+
+}  // namespace rangeline
