@@ -1,5 +1,5 @@
 #include <QJsonDocument>
-#include <QUtf8StringView>
+#include <QTimeZone>
 #include <charconv>
 
 #include "exchange/describe_lesson.h"
@@ -158,6 +158,9 @@ Result<Lesson, Fault> readLesson(std::string_view bytes) {
     if (auto wrong = validate(lesson, 1); !wrong.empty()) {
         placeInFile(wrong.front(), lesson.placements, order);
         return std::move(wrong.front());
+    }
+    if (!QTimeZone(QByteArray::fromStdString(lesson.head.zone)).isValid()) {
+        return Fault{FaultCode::BadText, "lesson.zone", {"zone", lesson.head.zone}};
     }
     return lesson;
 }
