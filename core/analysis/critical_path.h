@@ -1,8 +1,10 @@
 #pragma once
 // What decides plating, on the placed lesson: how far each placement can move later with all others
 // moving later as needed, pins and assignments fixed and the order kept on every piece of equipment
-// and for every cook, until the first serving deadline or most-wait breaks (DESIGN terms: total
-// slack; CPM after Kelley and Walker 1959).
+// and for every cook, until the first serving deadline or most-wait breaks (total
+// slack; CPM after Kelley and Walker 1959). Rules that the placements break count as they are
+// given. What no deadline holds must end by the end of the lesson: everyone out, or else the end of
+// the last placement or the serving, whichever is later.
 
 #include <cstdint>
 #include <vector>

@@ -194,4 +194,12 @@ int UseIndex::cookUnit(const CookId& cook, int group) const {
     return item < 0 || !at(crew_, item) ? -1 : stations().cooks.unitOf(item, group);
 }
 
+bool UseIndex::attends(int cookUnit, int talk) const {
+    const int group = groupOf(talk);
+    const auto& givers = placed(talk).placement->hands;
+    const bool gives = std::ranges::any_of(
+        givers, [&](const Share& share) { return this->cookUnit(share.cook, group) == cookUnit; });
+    return !gives && (isSharedCook(cookUnit) || stations().cooks[cookUnit].group == group);
+}
+
 }  // namespace rangeline

@@ -97,6 +97,9 @@ class UseIndex {
     /// Whether the groups share this cook.
     bool isSharedCook(int unit) const { return sharedCooks_[static_cast<std::size_t>(unit)]; }
 
+    /// Whether the cook has to listen to that placed talk: he is of its group and does not give it.
+    bool attends(int cookUnit, int talk) const;
+
     // ---- uses per unit, sorted by time ----
     std::span<const BurnerUse> burnerUses(int unit) const { return burners_.of(unit); }
     std::span<const OvenUse> ovenUses(int unit) const { return ovens_.of(unit); }

@@ -28,14 +28,6 @@ std::pair<int, int> inOrder(const UseIndex& index, int a, int b) {
     return rank(a) < rank(b) ? std::pair(a, b) : std::pair(b, a);
 }
 
-bool mustWatch(const UseIndex& index, int cook, int talk) {
-    const int group = at(index.expanded().tasks, talk).key.group;
-    const auto& givers = index.placed(talk).placement->hands;
-    const bool gives = std::ranges::any_of(
-        givers, [&](const Share& share) { return index.cookUnit(share.cook, group) == cook; });
-    return !gives && (index.isSharedCook(cook) || index.stations().cooks[cook].group == group);
-}
-
 void worksDuring(const UseIndex& index, int cook, int talk, std::vector<Finding>& findings) {
     const Placed& placed = index.placed(talk);
     for (const TimedSegment& segment : placed.timing.segments) {
@@ -69,7 +61,7 @@ void checkHandsTwice(const UseIndex& index, int cook, std::vector<Finding>& find
 
 void checkTalk(const UseIndex& index, int cook, std::vector<Finding>& findings) {
     for (const int talk : index.talks()) {
-        if (index.placed(talk) && mustWatch(index, cook, talk)) {
+        if (index.placed(talk) && index.attends(cook, talk)) {
             worksDuring(index, cook, talk, findings);
         }
     }
