@@ -34,7 +34,7 @@ class FieldReader {
             int number = 1;
             read(node, number);
             if (number < 1) {
-                node.report(FaultCode::BadNumber, {std::to_string(number), "from-one"});
+                node.report(FaultCode::BadNumber, {std::to_string(number), "1 or more"});
             }
             object_.*member = std::max(number, 1) - 1;
         });

@@ -13,9 +13,7 @@
 namespace rangeline {
 
 /// A lesson that validate() accepts, or the first thing wrong with the text. Figure 0 of BadText
-/// says what the text should have been: "duration", "temperature", "length", "volume", "power",
-/// "amount", "ware", "date", "zone", "id", "unit", "character" or "short"; figure 1 is the text
-/// found. Figure 1 of BadNumber: "whole", "two-decimals", "from-one" or "part-of-a-day".
+/// says what is wrong ("not a duration"), figure 1 is the text found.
 Result<Lesson, Fault> readLesson(std::string_view bytes);
 /// Requires a lesson that validate() accepts.
 std::string writeLesson(const Lesson& lesson);

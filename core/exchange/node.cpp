@@ -54,7 +54,7 @@ std::string Node::text() const {
     }
     const QString text = value_.toString();
     if (hasLoneSurrogate(text)) {
-        report(FaultCode::BadText, {"character", {}});
+        report(FaultCode::BadText, {"a character that cannot be shown", {}});
         return {};
     }
     return text.toStdString();
@@ -69,13 +69,13 @@ bool Node::boolean() const {
 
 std::int64_t Node::whole() const {
     if (!isNumber()) {
-        wrongType("number");
+        wrongType("a number");
         return 0;
     }
     constexpr std::int64_t none = std::numeric_limits<std::int64_t>::min();
     const std::int64_t number = value_.toInteger(none);
     if (number == none) {
-        report(FaultCode::BadNumber, {numberText(value_.toDouble()), "whole"});
+        report(FaultCode::BadNumber, {numberText(value_.toDouble()), "a whole number"});
         return 0;
     }
     return number;
@@ -83,14 +83,14 @@ std::int64_t Node::whole() const {
 
 std::int64_t Node::hundredths() const {
     if (!isNumber()) {
-        wrongType("number");
+        wrongType("a number");
         return 0;
     }
     const double value = value_.toDouble();
     const double scaled = std::round(value * 100);
     // Beyond a billion doubles no longer hold hundredths; nothing we read is that large.
     if (std::abs(value) > 1e9 || std::abs(value * 100 - scaled) > 1e-6) {
-        report(FaultCode::BadNumber, {numberText(value), "two-decimals"});
+        report(FaultCode::BadNumber, {numberText(value), "a number with at most two decimals"});
         return 0;
     }
     return static_cast<std::int64_t>(scaled);
@@ -99,7 +99,7 @@ std::int64_t Node::hundredths() const {
 QJsonArray Node::array() const {
     constexpr qsizetype longest = 20'000;
     if (!value_.isArray()) {
-        wrongType("list");
+        wrongType("a list");
         return {};
     }
     QJsonArray array = value_.toArray();
@@ -112,7 +112,7 @@ QJsonArray Node::array() const {
 
 QJsonObject Node::object() const {
     if (!value_.isObject()) {
-        wrongType("object");
+        wrongType("an object");
     }
     return value_.toObject();
 }

@@ -63,7 +63,7 @@ void read(const Node& node, bool& value) {
 void read(const Node& node, int& value) {
     const std::int64_t number = node.whole();
     if (number < std::numeric_limits<int>::min() || number > std::numeric_limits<int>::max()) {
-        node.report(FaultCode::BadNumber, {std::to_string(number), "whole"});
+        node.report(FaultCode::BadNumber, {std::to_string(number), "a whole number"});
         return;
     }
     value = static_cast<int>(number);
@@ -166,7 +166,7 @@ void read(const Node& node, WareSpot& value) {
     const char* end = text.data() + text.size();
     const auto [stop, error] = std::from_chars(text.data() + space + 1, end, number);
     if (error != std::errc() || stop != end || number < 1) {
-        node.report(FaultCode::BadText, {"ware", excerpt(text)});
+        node.report(FaultCode::BadText, {"not a ware", excerpt(text)});
         return;
     }
     value.number = number - 1;

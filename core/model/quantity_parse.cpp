@@ -121,7 +121,7 @@ Result<Tenths, Fault> parseTenths(std::string_view text) {
     constexpr std::int64_t millionthsInTenth = 100'000;
     const auto measured = parseMeasured(text);
     if (!measured || measured->millionths % millionthsInTenth != 0) {
-        return badText("temperature", text);
+        return badText("not a temperature", text);
     }
     const std::string_view unit = measured->unit;
     const bool fahrenheit = unit == "°F" || unit == "F";
@@ -194,7 +194,7 @@ Result<Duration, Fault> parseDuration(std::string_view text) {
     do {
         const auto number = cursor.whole();
         if (!number) {
-            return badText("duration", text);
+            return badText("not a duration", text);
         }
         const bool spaced = cursor.take(' ');
         const std::string_view word = cursor.word();
@@ -203,7 +203,7 @@ Result<Duration, Fault> parseDuration(std::string_view text) {
         }
         next = std::find_if(next, units.end(), [&](const auto& u) { return u.name == word; });
         if (!spaced || next == units.end()) {
-            return badText("duration", text);
+            return badText("not a duration", text);
         }
         seconds += *number * next->baseInStep;
         ++next;
@@ -231,7 +231,7 @@ Result<TemperatureDelta, Fault> parseTemperatureDelta(std::string_view text) {
 
 Result<Length, Fault> parseLength(std::string_view text) {
     constexpr std::array<UnitScale, 3> scales{{{"in", 100, 2540}, {"cm", 10, 100}, {"mm", 1, 1}}};
-    const auto nanometres = parseScaled(text, "length", scales, "in, cm, mm");
+    const auto nanometres = parseScaled(text, "not a length", scales, "in, cm, mm");
     if (!nanometres.ok()) {
         return nanometres.error();
     }
@@ -240,12 +240,12 @@ Result<Length, Fault> parseLength(std::string_view text) {
 
 Result<std::int64_t, Fault> parseVolume(std::string_view text) {
     constexpr std::array<UnitScale, 2> scales{{{"mL", 1'000'000, 1}, {"L", 1000, 1}}};
-    return parseScaled(text, "volume", scales, "mL, L");
+    return parseScaled(text, "not a volume", scales, "mL, L");
 }
 
 Result<Power, Fault> parsePower(std::string_view text) {
     constexpr std::array<UnitScale, 2> scales{{{"W", 1'000'000, 1}, {"Btu/h", 1'000'000, 1}}};
-    const auto amount = parseScaled(text, "power", scales, "W, Btu/h");
+    const auto amount = parseScaled(text, "not a power", scales, "W, Btu/h");
     if (!amount.ok()) {
         return amount.error();
     }
@@ -256,7 +256,7 @@ Result<Rational, Fault> parseRational(std::string_view text) {
     Cursor cursor(text);
     const auto value = takeRational(cursor);
     if (!value || !cursor.done()) {
-        return badText("amount", text);
+        return badText("not an amount", text);
     }
     return *value;
 }
@@ -269,11 +269,11 @@ Result<Amount, Fault> parseAmount(std::string_view text) {
         high = takeRational(cursor);
     }
     if (!high || (!cursor.done() && !cursor.take(' '))) {
-        return badText("amount", text);
+        return badText("not an amount", text);
     }
     const bool unitMissing = cursor.done() && text.ends_with(' ');
     if (unitMissing || (!cursor.done() && isDigit(cursor.rest().front()))) {
-        return badText("amount", text);
+        return badText("not an amount", text);
     }
     return Amount{*low, *high, std::string(cursor.rest())};
 }

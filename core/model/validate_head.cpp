@@ -55,7 +55,7 @@ void times(ValueChecks& checks, const Place& place, const Head& head) {
     if (head.grain <= Duration() || head.grain > day) {
         checks.duration(grain, head.grain, Duration::seconds(1), day);
     } else if (day.inSeconds() % head.grain.inSeconds() != 0) {
-        checks.report(grain, FaultCode::BadNumber, {toText(head.grain), "part-of-a-day"});
+        checks.report(grain, FaultCode::BadNumber, {toText(head.grain), "a part of a day"});
     }
     const auto instant = [&](const char* key, const std::optional<Instant>& value) {
         checks.offset(place.key(key), value.value_or(Instant()) - Instant::serving());
@@ -103,7 +103,7 @@ void groups(ValueChecks& checks, const Place& place, const Lesson& lesson) {
     for (std::size_t i = 0; i < groups.shared.size(); ++i) {
         if (!isInKitchen(lesson.kitchen, groups.shared[i])) {
             checks.report(shared.at(i), FaultCode::UnknownReference,
-                          {groups.shared[i], "equipment or cook"});
+                          {groups.shared[i], "thing or cook of the kitchen"});
         }
         if (!met.insert(groups.shared[i]).second) {
             checks.report(shared.at(i), FaultCode::DuplicateId, {groups.shared[i]});
@@ -121,10 +121,11 @@ void validateHead(ValueChecks& checks, const Lesson& lesson) {
     checks.text(place.key("name"), head.name);
     if (!isLocalTime(head.servingTime)) {
         checks.report(place.key("servingTime"), FaultCode::BadText,
-                      {"date", excerpt(head.servingTime)});
+                      {"not a date and time", excerpt(head.servingTime)});
     }
     if (!isZoneName(head.zone)) {
-        checks.report(place.key("zone"), FaultCode::BadText, {"zone", excerpt(head.zone)});
+        checks.report(place.key("zone"), FaultCode::BadText,
+                      {"not a time zone", excerpt(head.zone)});
     }
     times(checks, place, head);
     crew(checks, place.key("crew"), lesson);

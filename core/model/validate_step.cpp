@@ -24,7 +24,7 @@ struct StepChecks {
     void staysOnHeat(const Place& at) const;
     void oven(const Place& at, const OvenHeat& heat) const;
     void wares() const;
-    void carriesOn(const Place& at, std::size_t need) const;
+    void carriesOn(const Place& at, const WareNeed& need) const;
     void pools() const;
     void uses() const;
     void keeping() const;
@@ -152,14 +152,13 @@ void StepChecks::wares() const {
         checks.whole(at.key("leastVolume"), need.leastMillilitres.value_or(1), 1, 1'000'000);
         checks.whole(at.key("count"), need.count, 1, mostAtOnce);
         if (need.carriesOn) {
-            carriesOn(at.key("carriesOn"), i);
+            carriesOn(at.key("carriesOn"), need);
         }
     }
 }
 
-/// A step can go on only in what the other had of that kind, and did not turn out.
-void StepChecks::carriesOn(const Place& at, std::size_t which) const {
-    const WareNeed& need = step.wares[which];
+/// A step can go on only in what the other had of that kind, and only once.
+void StepChecks::carriesOn(const Place& at, const WareNeed& need) const {
     const StepAt* before = steps.find(*need.carriesOn);
     if (before == nullptr) {
         checks.report(at, FaultCode::UnknownReference, {need.carriesOn->text, "step"});
@@ -169,13 +168,18 @@ void StepChecks::carriesOn(const Place& at, std::size_t which) const {
         checks.report(at, FaultCode::CarriesOnUnlike, {need.carriesOn->text, what});
     };
     const auto& had = before->step->wares;
-    const auto same = std::ranges::find(had, need.kind, &WareNeed::kind);
-    if (same == had.end()) {
-        unlike("kind");
+    if (std::ranges::find(had, need.kind, &WareNeed::kind) == had.end()) {
+        unlike("it has no ware of this kind");
     } else if (std::ranges::none_of(had, [&](const WareNeed& other) {
                    return other.kind == need.kind && other.count == need.count;
                })) {
-        unlike("count");
+        unlike("it has another count of them");
+    }
+    const auto again = [&](const WareNeed& other) {
+        return &other < &need && other.kind == need.kind && other.carriesOn == need.carriesOn;
+    };
+    if (std::ranges::any_of(step.wares, again)) {
+        unlike("its ware is carried on already");
     }
 }
 
