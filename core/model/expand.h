@@ -50,7 +50,7 @@ struct Wait {
     std::optional<Duration> most;
     WaitOrigin origin = WaitOrigin::Link;
     int serving = 0;
-    int source = -1;
+    int source = -1;  ///< Keeping of food made before the lesson: index into Choices::doneAhead
     Storage storage = Storage::Room;  ///< for Keeping
 };
 
@@ -109,6 +109,13 @@ struct BurnerHold {
     int group = 0;
 };
 
+/// Food that stays on the heat between two steps, the first of which ends in watching: the cook who
+/// watched its last segment goes on until the next starts.
+struct WatchedWait {
+    int task = 0;
+    int next = 0;
+};
+
 /// One load in an oven.
 struct OvenLoad {
     int owner = 0;      ///< task whose placement names the spot
@@ -133,6 +140,7 @@ struct Expanded {
     std::vector<Window> windows;
     std::vector<Chain> chains;
     std::vector<BurnerHold> burnerHolds;
+    std::vector<WatchedWait> watchedWaits;
     std::vector<OvenLoad> ovenLoads;
     std::vector<PoolHold> poolHolds;
     Stations stations;

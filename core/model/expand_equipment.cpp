@@ -249,6 +249,10 @@ bool Expander::extendBurnerHolds(int task, const BurnerHeat& heat) {
         result_.burnerHolds[static_cast<std::size_t>(hold)].span.endOf = task;
         taskHolds_[static_cast<std::size_t>(task)].push_back(hold);
     }
+    const auto& before = result_.tasks[static_cast<std::size_t>(*(self - 1))].segments;
+    if (!before.empty() && before.back().attention == Attention::Watch) {
+        result_.watchedWaits.push_back({*(self - 1), task});
+    }
     return true;
 }
 

@@ -1,0 +1,56 @@
+#pragma once
+// A resource of limited capacity and what takes it, by the time-table rule: where a task must run
+// whatever happens, it counts; nothing else may be pushed over the capacity there.
+
+#include <vector>
+
+#include "arrange/engine/engine.h"
+
+namespace rangeline::engine {
+
+/// Takes `demand` from `start` to `end` if `presence` holds. Takes nothing while end <= start.
+struct CumulativeTask {
+    TimePoint start;
+    TimePoint end;
+    Value demand = 1;
+    Literal presence;
+};
+
+class Cumulative : public Propagator {
+  public:
+    Cumulative(std::vector<CumulativeTask> tasks, Value capacity);
+
+    /// The views whose bounds matter to this resource.
+    std::vector<View> watched() const;
+    bool propagate(Engine& engine) override;
+
+  private:
+    struct Event {
+        Value at = 0;
+        Value change = 0;
+    };
+    struct Stretch {
+        Value begin = 0, end = 0, height = 0;
+    };
+
+    void buildProfile(const Engine& engine);
+    bool overload(Engine& engine, const Stretch& stretch);
+    bool narrow(Engine& engine, const CumulativeTask& task);
+    bool pushStart(Engine& engine, const CumulativeTask& task, const Stretch& stretch);
+    bool pullEnd(Engine& engine, const CumulativeTask& task, const Stretch& stretch);
+    bool rule(Engine& engine, const CumulativeTask& task, Value instant, Literal conclusion,
+              bool needsStart, bool needsEnd, bool needsPresence);
+    Value explainLoad(const Engine& engine, const CumulativeTask* except, Value instant,
+                      Value atLeast);
+
+    std::vector<CumulativeTask> tasks_;
+    Value capacity_;
+    std::vector<Event> events_;
+    std::vector<Stretch> profile_;
+    std::vector<Literal> because_;
+};
+
+/// Builds the propagator and hands it to the engine. Tasks that can never collide are left out.
+void addCumulative(Engine& engine, std::vector<CumulativeTask> tasks, Value capacity);
+
+}  // namespace rangeline::engine

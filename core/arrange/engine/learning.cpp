@@ -1,0 +1,190 @@
+// Conflict analysis: from the literals that contradict each other back to the first single literal
+// of the current level that, with older ones, is enough.
+
+#include <algorithm>
+#include <cassert>
+
+#include "arrange/engine/engine.h"
+
+namespace rangeline::engine {
+namespace {
+
+std::size_t at(std::int32_t index) {
+    return static_cast<std::size_t>(index);
+}
+
+}  // namespace
+
+void Engine::antecedents(Literal literal, const Reason& reason, std::vector<Literal>& out) const {
+    switch (reason.kind) {
+        case Reason::Kind::None:
+            return;
+        case Reason::Kind::Clause:
+            for (const Literal other : clauses_.literals(reason.index)) {
+                if (other.view != literal.view || other.bound < literal.bound) {
+                    out.push_back(negated(other));
+                }
+            }
+            return;
+        case Reason::Kind::Difference: {
+            // The least start of the arc that, rounded at its end, still gives the bound.
+            const Arc& arc = arcs_[reason.index];
+            const Value least = literal.bound - (stepOf(arc.to) - 1) - arc.offset;
+            out.push_back(rounded({arc.from, least}));
+            out.push_back(arc.condition);
+            return;
+        }
+        case Reason::Kind::Listed:
+            out.insert(out.end(), explanations_.begin() + reason.index,
+                       explanations_.begin() + reason.index + reason.size);
+            return;
+    }
+}
+
+/// The entry that first made a true literal true, or -1 if it held from the start.
+std::int32_t Engine::entryOf(Literal literal) const {
+    std::int32_t entry = lastEntry_[at(literal.view)];
+    while (entry >= 0 && trail_[at(entry)].previousBound >= literal.bound) {
+        entry = trail_[at(entry)].previousEntry;
+    }
+    return entry;
+}
+
+void Engine::mark(Literal stated) {
+    const Literal literal = rounded(stated);
+    const std::int32_t entry = entryOf(literal);
+    if (entry < 0 || trail_[at(entry)].level == 0) {
+        return;
+    }
+    if (isMarked_[at(entry)]) {
+        needed_[at(entry)] = std::max(needed_[at(entry)], literal.bound);
+        return;
+    }
+    isMarked_[at(entry)] = true;
+    needed_[at(entry)] = literal.bound;
+    marked_.push_back(entry);
+    markedAtLevel_ += trail_[at(entry)].level == analysedLevel_ ? 1 : 0;
+    if (touched_ != nullptr) {
+        touched_->push_back(trail_[at(entry)].view / 2);
+    }
+}
+
+int Engine::conflictLevel() const {
+    int highest = 0;
+    for (const Literal literal : conflict_) {
+        const std::int32_t entry = entryOf(literal);
+        highest = std::max(highest, entry < 0 ? 0 : trail_[at(entry)].level);
+    }
+    return highest;
+}
+
+void Engine::resolveToFirstUip(int level) {
+    std::vector<Literal> because;
+    auto index = static_cast<std::int32_t>(trail_.size()) - 1;
+    while (markedAtLevel_ > 1) {
+        while (!isMarked_[at(index)] || trail_[at(index)].level != level) {
+            --index;
+        }
+        const TrailEntry& entry = trail_[at(index)];
+        isMarked_[at(index)] = false;
+        --markedAtLevel_;
+        because.clear();
+        antecedents({entry.view, needed_[at(index)]}, entry.reason, because);
+        for (const Literal literal : because) {
+            mark(literal);
+        }
+        --index;
+    }
+    std::erase_if(marked_, [this](std::int32_t entry) { return !isMarked_[at(entry)]; });
+}
+
+/// Whether the other marked literals already imply this one.
+bool Engine::redundant(std::int32_t index, std::vector<Literal>& scratch) const {
+    const TrailEntry& entry = trail_[at(index)];
+    if (entry.reason.kind == Reason::Kind::None) {
+        return false;
+    }
+    scratch.clear();
+    antecedents({entry.view, needed_[at(index)]}, entry.reason, scratch);
+    return std::ranges::all_of(scratch, [this](Literal literal) {
+        const std::int32_t from = entryOf(literal);
+        return from < 0 || trail_[at(from)].level == 0 ||
+               (isMarked_[at(from)] && needed_[at(from)] >= literal.bound);
+    });
+}
+
+/// The learned clause: the first unique implication point first, then the newest other literal.
+std::vector<Literal> Engine::markedLiterals(int level) const {
+    std::vector<std::int32_t> kept;
+    std::vector<Literal> scratch;
+    for (const std::int32_t entry : marked_) {
+        if (trail_[at(entry)].level == level || !redundant(entry, scratch)) {
+            kept.push_back(entry);
+        }
+    }
+    std::ranges::sort(kept, std::greater());
+    std::vector<Literal> literals;
+    for (const std::int32_t entry : kept) {
+        const View view = trail_[at(entry)].view;
+        // A higher bound of the same view implies the lower one.
+        const bool implied =
+            std::ranges::any_of(literals, [&](Literal l) { return l.view == opposite(view); });
+        if (!implied) {
+            literals.push_back(negated({view, needed_[at(entry)]}));
+        }
+    }
+    return literals;
+}
+
+bool Engine::assertLearned(std::vector<Literal> literals) {
+    if (literals.size() == 1) {
+        backtrackTo(0);
+        return fix(literals.front());
+    }
+    std::vector<int> levels;
+    for (const Literal literal : literals) {
+        levels.push_back(trail_[at(entryOf(negated(literal)))].level);
+    }
+    std::vector<int> distinct = levels;
+    std::ranges::sort(distinct);
+    const auto repeated = std::ranges::unique(distinct);
+    distinct.erase(repeated.begin(), repeated.end());
+    // Sorted by trail order, so the second literal has the second highest level.
+    backtrackTo(levels[1]);
+    const std::uint32_t clause = clauses_.add(literals, true, static_cast<int>(distinct.size()));
+    clauses_.watch(negated(literals[0]), clause, literals[1]);
+    clauses_.watch(negated(literals[1]), clause, literals[0]);
+    return enqueue(literals[0], {Reason::Kind::Clause, clause, 0});
+}
+
+bool Engine::learn(std::vector<int>& touched) {
+    assert(!conflict_.empty());
+    analysedLevel_ = conflictLevel();
+    if (analysedLevel_ == 0) {
+        return false;
+    }
+    backtrackTo(analysedLevel_);
+    needed_.resize(std::max(needed_.size(), trail_.size()));
+    isMarked_.resize(std::max(isMarked_.size(), trail_.size()), false);
+    touched_ = &touched;
+    markedAtLevel_ = 0;
+    const std::vector<Literal> start = conflict_;
+    conflict_.clear();
+    for (const Literal literal : start) {
+        mark(literal);
+    }
+    resolveToFirstUip(analysedLevel_);
+    std::vector<Literal> literals = markedLiterals(analysedLevel_);
+    for (const std::int32_t entry : marked_) {
+        isMarked_[at(entry)] = false;
+    }
+    marked_.clear();
+    return assertLearned(std::move(literals));
+}
+
+void Engine::forget() {
+    assert(level() == 0);
+    clauses_.reduce([this](Literal l) { return negated(l); });
+}
+
+}  // namespace rangeline::engine

@@ -1,0 +1,295 @@
+#include "arrange/engine/search.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace rangeline::engine {
+namespace {
+
+std::size_t at(int index) {
+    return static_cast<std::size_t>(index);
+}
+
+constexpr std::int64_t restartUnit = 100;   // conflicts
+constexpr std::int64_t latestFirstFor = 3;  // restarts that only follow the latest-first order
+constexpr double activityDecay = 1 / 0.95;
+constexpr double activityLimit = 1e100;
+
+/// The i-th (from 1) element of 1 1 2 1 1 2 4 1 1 2 ... (Luby, Sinclair and Zuckerman, 1993).
+std::int64_t luby(std::int64_t i) {
+    std::int64_t size = 1;
+    while (size < i + 1) {
+        size = 2 * size;
+    }
+    while (size - 1 != i) {
+        size /= 2;
+        if (i >= size) {
+            i -= size - 1;
+        }
+    }
+    return size / 2;
+}
+
+}  // namespace
+
+Search::Search(Engine& engine, std::vector<Group> groups, std::vector<Choice> rest,
+               std::uint64_t seed, std::function<bool()> keepGoing)
+    : engine_(engine),
+      groups_(std::move(groups)),
+      choices_(std::move(rest)),
+      random_(seed),
+      keepGoing_(std::move(keepGoing)) {
+    for (const Group& group : groups_) {
+        choices_.push_back(group.first);
+        choices_.insert(choices_.end(), group.others.begin(), group.others.end());
+    }
+    const std::size_t count = engine.variables();
+    choiceOf_.assign(count, -1);
+    activity_.assign(count, 0);
+    heapPosition_.assign(count, -1);
+    saved_.resize(count);
+    for (std::size_t i = 0; i < choices_.size(); ++i) {
+        const int variable = choices_[i].view / 2;
+        if (choiceOf_[at(variable)] < 0) {
+            choiceOf_[at(variable)] = static_cast<int>(i);
+            // A touch of chance, so that seeds differ where activity says nothing.
+            activity_[at(variable)] = static_cast<double>(random_.between(0, 999)) * 1e-6;
+            heapInsert(variable);
+        }
+    }
+}
+
+std::optional<Literal> Search::remembered(View view) const {
+    const std::optional<Value> value = saved_[at(view / 2)];
+    if (!value) {
+        return std::nullopt;
+    }
+    const View positive = view & ~1;
+    if (*value < engine_.low(positive) || *value > engine_.high(positive)) {
+        return std::nullopt;
+    }
+    return *value > engine_.low(positive) ? Literal{positive, *value}
+                                          : Literal{opposite(positive), -*value};
+}
+
+/// Null if the choice is already made or does not matter.
+std::optional<Literal> Search::decisionFor(const Choice& choice) const {
+    if (engine_.fixed(choice.view) || !relevant(choice)) {
+        return std::nullopt;
+    }
+    const View view = choice.high ? choice.view : opposite(choice.view);
+    return Literal{view, engine_.high(view)};
+}
+
+std::optional<Literal> Search::latestFirst() {
+    const Group* latest = nullptr;
+    Value latestTime = std::numeric_limits<Value>::min();
+    for (const Group& group : groups_) {
+        if (engine_.fixed(group.first.view)) {
+            for (const Choice& choice : group.others) {
+                if (const auto decision = decisionFor(choice)) {
+                    return decision;
+                }
+            }
+        } else if (relevant(group.first) && engine_.high(group.time) > latestTime) {
+            latest = &group;
+            latestTime = engine_.high(group.time);
+        }
+    }
+    return latest == nullptr ? std::nullopt : decisionFor(latest->first);
+}
+
+std::optional<Literal> Search::mostActive() {
+    while (!heap_.empty()) {
+        const int variable = heapPop();
+        popped_.emplace_back(engine_.level(), variable);
+        const Choice& choice = choices_[at(choiceOf_[at(variable)])];
+        if (const auto decision = decisionFor(choice)) {
+            const auto saved = remembered(choice.view);
+            return saved ? saved : decision;
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<Literal> Search::nextDecision() {
+    if (restarts_ < latestFirstFor) {
+        if (const auto decision = latestFirst()) {
+            return decision;
+        }
+    } else if (const auto decision = mostActive()) {
+        return decision;
+    }
+    for (const Choice& choice : choices_) {
+        if (const auto decision = decisionFor(choice)) {
+            return decision;
+        }
+    }
+    return std::nullopt;
+}
+
+bool Search::handleConflict() {
+    ++conflicts_;
+    --untilRestart_;
+    touched_.clear();
+    if (!engine_.learn(touched_)) {
+        return false;
+    }
+    refillHeap();
+    for (const int variable : touched_) {
+        bump(variable);
+    }
+    bumpBy_ *= activityDecay;
+    return true;
+}
+
+void Search::restart() {
+    engine_.backtrackTo(0);
+    ++restarts_;
+    untilRestart_ = restartUnit * luby(restarts_);
+    if (engine_.learnedClauses() > learnedLimit_) {
+        engine_.forget();
+        learnedLimit_ += learnedLimit_ / 10;
+    }
+    refillHeap();
+}
+
+/// Puts back the variables that may be open again at the level now reached.
+void Search::refillHeap() {
+    while (!popped_.empty() && popped_.back().first >= engine_.level()) {
+        heapInsert(popped_.back().second);
+        popped_.pop_back();
+    }
+}
+
+/// The decisions that come before all others: the goal's limit, then its least value.
+std::optional<Literal> Search::goalDecision(const Goal& goal) const {
+    const View less = opposite(goal.objective);
+    if (engine_.level() == 0 && goal.atMost && engine_.high(goal.objective) > *goal.atMost) {
+        return Literal{less, -*goal.atMost};
+    }
+    const bool first = engine_.level() <= (goal.atMost ? 1 : 0);
+    if (first && goal.raiseBound && restarts_ % 2 == 1 && !engine_.fixed(goal.objective)) {
+        return Literal{less, -engine_.low(goal.objective)};
+    }
+    return std::nullopt;
+}
+
+Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimit) {
+    refillHeap();
+    const std::int64_t stopAt =
+        conflictLimit ? conflicts_ + *conflictLimit : std::numeric_limits<std::int64_t>::max();
+    untilRestart_ = restartUnit * luby(restarts_ + 1);
+    while (true) {
+        if (!engine_.propagate()) {
+            if (!handleConflict()) {
+                return Outcome::Contradiction;
+            }
+            if (conflicts_ >= stopAt || (conflicts_ % 32 == 0 && !keepGoing_())) {
+                engine_.backtrackTo(0);
+                return Outcome::Interrupted;
+            }
+            if (untilRestart_ <= 0) {
+                restart();
+            }
+            continue;
+        }
+        if (goal.atMost && engine_.low(goal.objective) > *goal.atMost) {
+            engine_.backtrackTo(0);
+            return Outcome::Contradiction;
+        }
+        auto decision = goalDecision(goal);
+        if (!decision) {
+            decision = nextDecision();
+        }
+        if (!decision) {
+            return Outcome::Solution;
+        }
+        if (++decisions_ % 256 == 0 && !keepGoing_()) {
+            engine_.backtrackTo(0);
+            return Outcome::Interrupted;
+        }
+        engine_.decide(*decision);
+    }
+}
+
+void Search::rememberValues() {
+    for (const Choice& choice : choices_) {
+        const View positive = choice.view & ~1;
+        if (relevant(choice)) {
+            saved_[at(choice.view / 2)] = engine_.low(positive);
+        }
+    }
+}
+
+// ---- activity -------------------------------------------------------------------------------
+
+void Search::bump(int variable) {
+    activity_[at(variable)] += bumpBy_;
+    if (activity_[at(variable)] > activityLimit) {
+        for (double& activity : activity_) {
+            activity /= activityLimit;
+        }
+        bumpBy_ /= activityLimit;
+    }
+    if (choiceOf_[at(variable)] < 0) {
+        return;
+    }
+    heapInsert(variable);
+    heapUp(at(heapPosition_[at(variable)]));
+}
+
+void Search::heapUp(std::size_t position) {
+    const int variable = heap_[position];
+    while (position > 0) {
+        const std::size_t parent = (position - 1) / 2;
+        if (activity_[at(heap_[parent])] >= activity_[at(variable)]) {
+            break;
+        }
+        heap_[position] = heap_[parent];
+        heapPosition_[at(heap_[position])] = static_cast<int>(position);
+        position = parent;
+    }
+    heap_[position] = variable;
+    heapPosition_[at(variable)] = static_cast<int>(position);
+}
+
+void Search::heapDown(std::size_t position) {
+    const int variable = heap_[position];
+    while (2 * position + 1 < heap_.size()) {
+        std::size_t child = 2 * position + 1;
+        if (child + 1 < heap_.size() &&
+            activity_[at(heap_[child + 1])] > activity_[at(heap_[child])]) {
+            ++child;
+        }
+        if (activity_[at(heap_[child])] <= activity_[at(variable)]) {
+            break;
+        }
+        heap_[position] = heap_[child];
+        heapPosition_[at(heap_[position])] = static_cast<int>(position);
+        position = child;
+    }
+    heap_[position] = variable;
+    heapPosition_[at(variable)] = static_cast<int>(position);
+}
+
+void Search::heapInsert(int variable) {
+    if (heapPosition_[at(variable)] < 0) {
+        heap_.push_back(variable);
+        heapUp(heap_.size() - 1);
+    }
+}
+
+int Search::heapPop() {
+    const int top = heap_.front();
+    heapPosition_[at(top)] = -1;
+    const int last = heap_.back();
+    heap_.pop_back();
+    if (!heap_.empty()) {
+        heap_.front() = last;
+        heapDown(0);
+    }
+    return top;
+}
+
+}  // namespace rangeline::engine

@@ -1,0 +1,97 @@
+#pragma once
+// Branching, restarts and minimisation over an Engine.
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "arrange/engine/engine.h"
+#include "base/random.h"
+
+namespace rangeline::engine {
+
+/// One thing to be decided and how.
+struct Choice {
+    View view = 0;
+    bool high = false;  ///< try the highest value first, else the lowest
+    Literal relevant;   ///< until true, the value is left open
+};
+
+/// Choices that belong together: when a group has the latest `time` left, its first choice (a
+/// start) is made, then the others, which by then have mostly been narrowed by it.
+struct Group {
+    TimePoint time;
+    Choice first;
+    std::vector<Choice> others;
+};
+
+/// What a search aims at: a view to be made small.
+struct Goal {
+    View objective = 0;
+    std::optional<Value> atMost;
+    /// After each second restart, first decide that the objective has its least possible value, so
+    /// that it is met or refuted and the bound rises.
+    bool raiseBound = true;
+};
+
+enum class Outcome : std::uint8_t { Solution, Contradiction, Interrupted };
+
+class Search {
+  public:
+    /// `keepGoing` is asked every few conflicts and decisions.
+    Search(Engine& engine, std::vector<Group> groups, std::vector<Choice> rest, std::uint64_t seed,
+           std::function<bool()> keepGoing);
+
+    /// Finds values for everything that is relevant, with the objective at most `goal.atMost`, or
+    /// shows there are none. On Solution the engine stands at it; read the values, then backtrack
+    /// to level 0. After a Contradiction that came from `atMost`, the engine knows a higher least
+    /// value of the objective and goes on being usable; without `atMost` nothing can be.
+    Outcome solve(const Goal& goal, std::optional<std::int64_t> conflictLimit);
+    /// From now on prefers the values the engine has now.
+    void rememberValues();
+
+    std::int64_t conflicts() const { return conflicts_; }
+    std::int64_t decisions() const { return decisions_; }
+    std::int64_t restarts() const { return restarts_; }
+
+  private:
+    std::optional<Literal> goalDecision(const Goal& goal) const;
+    std::optional<Literal> nextDecision();
+    std::optional<Literal> latestFirst();
+    std::optional<Literal> mostActive();
+    std::optional<Literal> decisionFor(const Choice& choice) const;
+    std::optional<Literal> remembered(View view) const;
+    bool relevant(const Choice& choice) const { return engine_.isTrue(choice.relevant); }
+    bool handleConflict();
+    void bump(int variable);
+    void restart();
+    void refillHeap();
+
+    // binary heap of variables by activity
+    void heapUp(std::size_t position);
+    void heapDown(std::size_t position);
+    void heapInsert(int variable);
+    int heapPop();
+
+    Engine& engine_;
+    std::vector<Group> groups_;
+    std::vector<Choice> choices_;   ///< all of them
+    std::vector<int> choiceOf_;     ///< by variable, -1: none
+    std::vector<double> activity_;  ///< by variable
+    std::vector<int> heap_;
+    std::vector<int> heapPosition_;            ///< by variable, -1: not in it
+    std::vector<std::optional<Value>> saved_;  ///< by variable
+    std::vector<std::pair<int, int>> popped_;  ///< level and variable, to be put back
+    double bumpBy_ = 1;
+    Random random_;
+    std::function<bool()> keepGoing_;
+    std::vector<int> touched_;
+    std::int64_t conflicts_ = 0;
+    std::int64_t decisions_ = 0;
+    std::int64_t restarts_ = 0;
+    std::int64_t untilRestart_ = 0;
+    std::size_t learnedLimit_ = 4000;
+};
+
+}  // namespace rangeline::engine

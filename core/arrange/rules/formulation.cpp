@@ -1,0 +1,178 @@
+#include "arrange/rules/formulation.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace rangeline::rules {
+namespace {
+
+constexpr std::int64_t longestHorizon = 10 * 24 * 3600;  // seconds either side of serving
+
+/// Longer than any sensible plan: everything one after the other at the slowest pace.
+std::int64_t sumOfAllTimes(const Lesson& lesson, const Expanded& expanded) {
+    int slowest = 100;
+    for (const Cook& cook : lesson.kitchen.cooks) {
+        slowest = std::max(slowest, cook.pacePercent);
+    }
+    std::int64_t total = 4 * 3600;  // warming up, change-overs
+    for (const Task& task : expanded.tasks) {
+        total += task.time.likely.inSeconds() * slowest / 100 + 60 + lesson.head.grain.inSeconds();
+    }
+    for (const Wait& wait : expanded.waits) {
+        total += wait.least ? std::max<std::int64_t>(wait.least->inSeconds(), 0) : 0;
+    }
+    Duration longestWash;
+    for (const Ware& ware : lesson.kitchen.wares) {
+        longestWash = std::max(longestWash, ware.cleaning.takes);
+    }
+    total +=
+        longestWash.inSeconds() * slowest / 100 * static_cast<std::int64_t>(expanded.chains.size());
+    return std::min(total, longestHorizon);
+}
+
+}  // namespace
+
+Value toValue(Duration duration) {
+    return static_cast<Value>(duration.inSeconds());
+}
+Value toValue(Instant instant) {
+    return static_cast<Value>(instant.inSeconds());
+}
+
+std::optional<Literal> UnitChoice::of(int unit) const {
+    const auto found = std::ranges::find(units, unit);
+    if (found == units.end()) {
+        return std::nullopt;
+    }
+    return chosen[static_cast<std::size_t>(found - units.begin())];
+}
+
+Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpanded)
+    : lesson(wholeLesson), expanded(wholeExpanded), grain_(toValue(wholeLesson.head.grain)) {
+    const std::int64_t total = sumOfAllTimes(lesson, expanded);
+    std::int64_t first = 0;
+    std::int64_t last = 0;
+    for (const Task& task : expanded.tasks) {
+        first = std::min(first, servingOf(lesson, task).inSeconds());
+        last = std::max(last, servingOf(lesson, task).inSeconds());
+    }
+    for (const auto& [key, placement] : lesson.placements) {
+        first = std::min(first, placement.start.inSeconds());
+        last = std::max(last, placement.start.inSeconds());
+    }
+    earliest = static_cast<Value>(first - total);
+    latest = static_cast<Value>(last + total);
+    handsOf.resize(static_cast<std::size_t>(expanded.stations.cooks.size()));
+    watchesOf.resize(handsOf.size());
+    poolUse.resize(static_cast<std::size_t>(expanded.stations.pools.size()));
+    addTasks(*this);
+    addWares(*this);
+    addBurners(*this);
+    addOvens(*this);
+    addPools(*this);
+    addWaits(*this);
+    addCrewLimits(*this);
+    addAims(*this);
+}
+
+Literal Formulation::boolean(bool preferTrue) {
+    const Literal literal = engine.newBoolean();
+    choices.push_back({literal.view, preferTrue, yes()});
+    return literal;
+}
+
+View Formulation::variable(Value low, Value high, Value step, bool preferHigh, Literal relevant) {
+    const View view = engine.newVariable(low, high, step);
+    choices.push_back({view, preferHigh, relevant});
+    return view;
+}
+
+void Formulation::clause(std::vector<Literal> literals) {
+    possible = possible && engine.addClause(std::move(literals));
+}
+
+void Formulation::exactlyOne(std::span<const Literal> literals, Literal condition) {
+    std::vector<Literal> some(literals.begin(), literals.end());
+    some.push_back(no(condition));
+    clause(some);
+    for (std::size_t i = 0; i < literals.size(); ++i) {
+        clause({no(literals[i]), condition});
+        for (std::size_t j = i + 1; j < literals.size(); ++j) {
+            clause({no(literals[i]), no(literals[j])});
+        }
+    }
+}
+
+Literal Formulation::both(Literal a, Literal b) {
+    if (engine.isTrue(a)) {
+        return b;
+    }
+    if (engine.isTrue(b) || a == b) {
+        return a;
+    }
+    const Literal result = boolean();
+    clause({no(a), no(b), result});
+    clause({no(result), a});
+    clause({no(result), b});
+    return result;
+}
+
+void Formulation::order(TimePoint earlier, TimePoint later, Value gap, Literal condition) {
+    if (!engine.isFalse(condition)) {
+        engine.addDifference(earlier.view, earlier.offset + gap - later.offset, later.view,
+                             condition);
+    }
+}
+
+Taken Formulation::taken(const Span& span) {
+    Taken result;
+    switch (span.begin) {
+        case SpanBegin::TaskStart:
+            result.begin = startOf(span.beginTask);
+            break;
+        case SpanBegin::TaskEnd:
+            result.begin = endOf(span.beginTask);
+            break;
+        case SpanBegin::Opening:
+            result.begin = constant(earliest - 1);  // before anything that is placed
+            break;
+    }
+    std::vector<TimePoint> ends;
+    if (span.endOf >= 0) {
+        ends.push_back(endOf(span.endOf));
+    }
+    for (const int user : span.untilStartOf) {
+        ends.push_back(startOf(user));
+    }
+    if (ends.size() <= 1) {
+        result.end = ends.empty() ? result.begin : ends.front();
+        return result;
+    }
+    result.end = {variable(earliest, latest, 1, false, yes()), 0};
+    for (const TimePoint end : ends) {
+        order(end, result.end, 0, yes());
+    }
+    return result;
+}
+
+const Placement* Formulation::pinnedPlacement(const PlacementKey& key) const {
+    const auto found = lesson.placements.find(key);
+    const bool pinned =
+        found != lesson.placements.end() && (found->second.pinned || found->second.started);
+    return pinned ? &found->second : nullptr;
+}
+
+std::vector<int> Formulation::crewOf(int group) const {
+    std::vector<int> units;
+    for (const CookId& id : lesson.head.crew) {
+        units.push_back(expanded.stations.cooks.unitOf(cookItem(lesson.kitchen, id), group));
+    }
+    return units;
+}
+
+const Cook& Formulation::cook(int unit) const {
+    const int item = expanded.stations.cooks[unit].item;
+    return lesson.kitchen.cooks[static_cast<std::size_t>(item)];
+}
+
+}  // namespace rangeline::rules

@@ -1,0 +1,390 @@
+// One set temperature and mode at a time, slots, change-over and warm-up, shut doors, turning on.
+
+#include <algorithm>
+#include <map>
+
+#include "arrange/rules/formulation.h"
+
+namespace rangeline::rules {
+namespace {
+
+std::size_t at(int index) {
+    return static_cast<std::size_t>(index);
+}
+
+/// Why a load sits where it does, if its placement is pinned.
+const OvenSpot* statedSpot(const Formulation& f, const OvenLoad& load) {
+    const Placement* pinned = f.tasks[at(load.owner)].pinned;
+    if (pinned == nullptr) {
+        return nullptr;
+    }
+    const auto& spot = load.kept ? pinned->keptIn : pinned->oven;
+    return spot ? &*spot : nullptr;
+}
+
+class OvenRules {
+  public:
+    explicit OvenRules(Formulation& f) : f_(f), loads_(f.expanded.ovenLoads) {}
+
+    void add() {
+        for (const OvenLoad& load : loads_) {
+            taken_.push_back(f_.taken(load.span));
+            f_.ovenOfLoad.push_back(candidates(load));
+            choose(load, f_.ovenOfLoad.back());
+            f_.possible = f_.possible && !(load.heat.doorShut && worksInside(load));
+        }
+        for (int oven = 0; oven < f_.expanded.stations.ovens.size(); ++oven) {
+            addOven(oven);
+        }
+    }
+
+  private:
+    struct Member {
+        std::size_t load = 0;
+        Literal in;
+    };
+
+    const Oven& ovenOf(int unit) const {
+        return f_.lesson.kitchen.ovens[at(f_.expanded.stations.ovens[unit].item)];
+    }
+
+    /// Whether a cook's hands are needed while the shut door forbids them.
+    bool worksInside(const OvenLoad& load) const {
+        const auto& segments = f_.expanded.tasks[at(load.owner)].segments;
+        for (std::size_t i = 1; i + 1 < segments.size() && !load.kept; ++i) {
+            if (segments[i].attention == Attention::Hands) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /// Every number of slots the load may take, by the wares it may stand in.
+    std::vector<int> slotCounts(const OvenLoad& load) const {
+        if (load.chains.empty()) {
+            return {slotsOf(load, {})};
+        }
+        std::vector<int> sums{0};
+        for (const int chain : load.chains) {
+            std::vector<int> next;
+            for (const int unit : f_.wareOfChain[at(chain)].units) {
+                const int item = f_.expanded.stations.wares[unit].item;
+                for (const int sum : sums) {
+                    next.push_back(sum + f_.lesson.kitchen.wares[at(item)].rackSlots);
+                }
+            }
+            std::ranges::sort(next);
+            const auto repeated = std::ranges::unique(next);
+            next.erase(repeated.begin(), repeated.end());
+            sums = std::move(next);
+        }
+        return sums;
+    }
+
+    OvenChoice candidates(const OvenLoad& load) const {
+        OvenChoice choice;
+        const OvenSpot* stated = statedSpot(f_, load);
+        std::vector<int> counts = slotCounts(load);
+        if (load.chains.size() > 1) {
+            counts = {counts.back()};  // several vessels of unequal size: room for the largest
+        }
+        for (std::size_t item = 0; item < f_.lesson.kitchen.ovens.size(); ++item) {
+            const Oven& oven = f_.lesson.kitchen.ovens[item];
+            const int unit = f_.expanded.stations.ovens.unitOf(static_cast<int>(item), load.group);
+            const bool has = std::ranges::count(oven.modes, load.heat.mode) > 0;
+            if (stated != nullptr ? stated->oven != oven.id : !has) {
+                continue;
+            }
+            const auto settings = stated != nullptr
+                                      ? std::vector{stated->setTo}
+                                      : oven.settingsWithin(load.heat.lowest, load.heat.highest);
+            for (const Temperature setting : settings) {
+                choice.settings.push_back({unit, setting, {}});
+            }
+            addSpots(choice, unit, counts, stated);
+        }
+        return choice;
+    }
+
+    void addSpots(OvenChoice& choice, int unit, const std::vector<int>& counts,
+                  const OvenSpot* stated) const {
+        for (const int slots : counts) {
+            for (int first = 0; first + slots <= ovenOf(unit).slots; ++first) {
+                if (stated == nullptr || stated->firstSlot == first) {
+                    choice.spots.push_back({unit, first, slots, {}});
+                }
+            }
+        }
+    }
+
+    void choose(const OvenLoad& load, OvenChoice& choice) {
+        std::vector<Literal> settings;
+        std::vector<Literal> spots;
+        auto& others = f_.groups[at(load.owner)].others;
+        const auto literal = [&](bool only) {
+            const Literal chosen = only ? f_.yes() : f_.boolean(true);
+            others.push_back({chosen.view, true, f_.yes()});
+            return chosen;
+        };
+        for (auto& setting : choice.settings) {
+            setting.chosen = literal(choice.settings.size() == 1);
+            settings.push_back(setting.chosen);
+        }
+        for (auto& spot : choice.spots) {
+            spot.chosen = literal(choice.spots.size() == 1);
+            spots.push_back(spot.chosen);
+        }
+        f_.exactlyOne(settings, f_.yes());
+        f_.exactlyOne(spots, f_.yes());
+        tieOvens(choice);
+        tieSlots(load, choice);
+    }
+
+    /// The setting and the place are in the same oven.
+    void tieOvens(const OvenChoice& choice) {
+        for (const auto& spot : choice.spots) {
+            std::vector<Literal> some{f_.no(spot.chosen)};
+            for (const auto& setting : choice.settings) {
+                if (setting.oven == spot.oven) {
+                    some.push_back(setting.chosen);
+                }
+            }
+            f_.clause(std::move(some));
+        }
+    }
+
+    /// The place is as large as the one vessel that is chosen for it.
+    void tieSlots(const OvenLoad& load, const OvenChoice& choice) {
+        if (load.chains.size() != 1) {
+            return;
+        }
+        const UnitChoice& wares = f_.wareOfChain[at(load.chains.front())];
+        for (std::size_t w = 0; w < wares.units.size(); ++w) {
+            const int item = f_.expanded.stations.wares[wares.units[w]].item;
+            std::vector<Literal> some{f_.no(wares.chosen[w])};
+            for (const auto& spot : choice.spots) {
+                if (spot.slots == f_.lesson.kitchen.wares[at(item)].rackSlots) {
+                    some.push_back(spot.chosen);
+                }
+            }
+            f_.clause(std::move(some));
+        }
+    }
+
+    /// The literal that the load is in this oven; none if it cannot be.
+    std::optional<Literal> inOven(std::size_t load, int oven) {
+        std::vector<Literal> spots;
+        bool elsewhere = false;
+        for (const auto& spot : f_.ovenOfLoad[load].spots) {
+            if (spot.oven == oven) {
+                spots.push_back(spot.chosen);
+            } else {
+                elsewhere = true;
+            }
+        }
+        if (spots.empty()) {
+            return std::nullopt;
+        }
+        if (!elsewhere) {
+            return f_.yes();
+        }
+        const Literal in = f_.boolean();
+        for (const Literal spot : spots) {
+            f_.clause({f_.no(spot), in});
+        }
+        spots.push_back(f_.no(in));
+        f_.clause(std::move(spots));
+        return in;
+    }
+
+    void addOven(int oven) {
+        members_.clear();
+        std::vector<CumulativeTask> slots;
+        for (std::size_t load = 0; load < loads_.size(); ++load) {
+            if (const auto in = inOven(load, oven)) {
+                members_.push_back({load, *in});
+                for (const auto& spot : f_.ovenOfLoad[load].spots) {
+                    if (spot.oven == oven) {
+                        slots.push_back(
+                            {taken_[load].begin, taken_[load].end, spot.slots, spot.chosen});
+                    }
+                }
+            }
+        }
+        engine::addCumulative(f_.engine, std::move(slots), ovenOf(oven).slots);
+        after_.clear();
+        for (std::size_t a = 0; a < members_.size(); ++a) {
+            for (std::size_t b = a + 1; b < members_.size(); ++b) {
+                pair(oven, members_[a].load, members_[b].load);
+            }
+        }
+        turnOn(oven);
+    }
+
+    /// A literal that puts the second load at least `gap` after the first; in this oven.
+    Literal afterBy(std::size_t first, std::size_t second, Value gap) {
+        auto& known = after_[{first, second}];
+        const auto found = known.find(gap);
+        if (found != known.end()) {
+            return found->second;
+        }
+        const Literal literal = f_.boolean();
+        f_.order(taken_[first].end, taken_[second].begin, gap, literal);
+        known.emplace(gap, literal);
+        return literal;
+    }
+
+    void pair(int oven, std::size_t a, std::size_t b) {
+        const OvenMode modeA = modeOf(a);
+        const OvenMode modeB = modeOf(b);
+        for (const auto& one : f_.ovenOfLoad[a].settings) {
+            for (const auto& other : f_.ovenOfLoad[b].settings) {
+                if (one.oven != oven || other.oven != oven ||
+                    (one.setTo == other.setTo && modeA == modeB)) {
+                    continue;
+                }
+                const Oven& kind = ovenOf(oven);
+                const Value there = toValue(kind.changeOver(one.setTo, modeA, other.setTo, modeB));
+                const Value back = toValue(kind.changeOver(other.setTo, modeB, one.setTo, modeA));
+                f_.clause({f_.no(one.chosen), f_.no(other.chosen), afterBy(a, b, there),
+                           afterBy(b, a, back)});
+            }
+        }
+        pairSlots(oven, a, b);
+        keepDoorShut(a, b);
+        keepDoorShut(b, a);
+    }
+
+    OvenMode modeOf(std::size_t load) const {
+        const OvenSpot* stated = statedSpot(f_, loads_[load]);
+        return stated != nullptr ? stated->mode : loads_[load].heat.mode;
+    }
+
+    void pairSlots(int oven, std::size_t a, std::size_t b) {
+        for (const auto& one : f_.ovenOfLoad[a].spots) {
+            for (const auto& other : f_.ovenOfLoad[b].spots) {
+                const bool meet = one.oven == oven && other.oven == oven &&
+                                  one.first < other.first + other.slots &&
+                                  other.first < one.first + one.slots;
+                if (meet) {
+                    f_.clause({f_.no(one.chosen), f_.no(other.chosen), afterBy(a, b, 0),
+                               afterBy(b, a, 0)});
+                }
+            }
+        }
+    }
+
+    /// No other load comes or goes strictly inside the shut one's time.
+    void keepDoorShut(std::size_t shut, std::size_t other) {
+        if (!loads_[shut].heat.doorShut) {
+            return;
+        }
+        const Literal shutIn = memberLiteral(shut);
+        const Literal otherIn = memberLiteral(other);
+        for (const TimePoint moment : {taken_[other].begin, taken_[other].end}) {
+            const Literal before = f_.boolean();
+            const Literal afterwards = f_.boolean();
+            f_.order(moment, taken_[shut].begin, 0, before);
+            f_.order(taken_[shut].end, moment, 0, afterwards);
+            f_.clause({f_.no(shutIn), f_.no(otherIn), before, afterwards});
+        }
+    }
+
+    Literal memberLiteral(std::size_t load) const {
+        return std::ranges::find(members_, load, &Member::load)->in;
+    }
+
+    void turnOn(int oven) {
+        TurnOnVars vars;
+        vars.oven = oven;
+        const Unit& unit = f_.expanded.stations.ovens[oven];
+        const PlacementKey key{TurnOnKey{ovenOf(oven).id, unit.group}};
+        const Placement* pinned = f_.pinnedPlacement(key);
+        if (members_.empty() && pinned == nullptr) {
+            vars.presence = f_.no(f_.yes());
+            f_.turnOns.push_back(vars);
+            return;
+        }
+        const bool sure = pinned != nullptr ||
+                          std::ranges::any_of(
+                              members_, [this](const Member& m) { return f_.engine.isTrue(m.in); });
+        vars.presence = sure ? f_.yes() : f_.boolean();
+        vars.start = pinned != nullptr
+                         ? f_.engine.newVariable(toValue(pinned->start), toValue(pinned->start))
+                         : f_.engine.newVariable(f_.earliest, f_.latest, f_.grain());
+        addWays(unit.group, pinned, vars);
+        std::vector<Literal> used{pinned != nullptr ? f_.yes() : f_.no(vars.presence)};
+        for (const Member& member : members_) {
+            used.push_back(member.in);
+            f_.clause({f_.no(member.in), vars.presence});
+            f_.order(vars.end, taken_[member.load].begin, 0, member.in);
+            warmUpBefore(oven, vars, member);
+        }
+        f_.clause(std::move(used));
+        if (f_.lesson.head.kitchenOpens) {
+            f_.order(f_.constant(toValue(*f_.lesson.head.kitchenOpens)), {vars.start, 0}, 0,
+                     vars.presence);
+        }
+        f_.turnOns.push_back(std::move(vars));
+    }
+
+    /// Warm enough for this load from the room, or another load was in before it.
+    void warmUpBefore(int oven, const TurnOnVars& vars, const Member& member) {
+        for (const auto& setting : f_.ovenOfLoad[member.load].settings) {
+            if (setting.oven != oven) {
+                continue;
+            }
+            const Literal first = f_.boolean();
+            f_.order(vars.end, taken_[member.load].begin,
+                     toValue(ovenOf(oven).warmUpTo(setting.setTo)), first);
+            std::vector<Literal> ways{f_.no(setting.chosen), first};
+            for (const Member& other : members_) {
+                if (other.load != member.load) {
+                    ways.push_back(f_.both(other.in, afterBy(other.load, member.load, 0)));
+                }
+            }
+            f_.clause(std::move(ways));
+        }
+    }
+
+    void addWays(int group, const Placement* pinned, TurnOnVars& vars) {
+        std::vector<Literal> literals;
+        Value longest = 0;
+        for (const int cook : f_.crewOf(group)) {
+            if (pinned != nullptr && !pinned->hands.empty() &&
+                pinned->hands.front().cook != f_.cook(cook).id) {
+                continue;
+            }
+            const Value takes = toValue(atPace(turnOnTakes, f_.cook(cook).pacePercent));
+            vars.ways.push_back({f_.boolean(true), cook, takes});
+            literals.push_back(vars.ways.back().chosen);
+            longest = std::max(longest, takes);
+            f_.handsOf[at(cook)].push_back(
+                {{vars.start, 0}, {vars.start, takes}, 1, literals.back()});
+        }
+        f_.exactlyOne(literals, vars.presence);
+        vars.end = {f_.variable(f_.engine.low(vars.start), f_.engine.high(vars.start) + longest, 1,
+                                false, vars.presence),
+                    0};
+        engine::Group choice{{vars.start, 0}, {vars.start, true, vars.presence}, {}};
+        for (const TurnOnVars::Way& way : vars.ways) {
+            f_.order({vars.start, way.takes}, vars.end, 0, way.chosen);
+            choice.others.push_back({way.chosen.view, true, f_.yes()});
+        }
+        f_.groups.push_back(std::move(choice));
+    }
+
+    Formulation& f_;
+    const std::vector<OvenLoad>& loads_;
+    std::vector<Taken> taken_;
+    std::vector<Member> members_;  ///< of the oven being added
+    std::map<std::pair<std::size_t, std::size_t>, std::map<Value, Literal>> after_;
+};
+
+}  // namespace
+
+void addOvens(Formulation& f) {
+    OvenRules(f).add();
+}
+
+}  // namespace rangeline::rules

@@ -1,0 +1,184 @@
+#include "arrange/brute_force.h"
+
+#include <algorithm>
+#include <functional>
+
+#include "check/check.h"
+
+namespace rangeline::test {
+namespace {
+
+/// Findings that a placement still to come can cure.
+bool curable(const Finding& finding) {
+    return finding.severity == Severity::Caution || finding.code == FindingCode::NotPlaced;
+}
+
+class BruteForce {
+  public:
+    BruteForce(const Lesson& lesson, Instant earliest, Instant latest)
+        : lesson_(lesson), expanded_(expand(lesson)), earliest_(earliest), latest_(latest) {
+        lesson_.placements.clear();
+        for (const Oven& oven : lesson.kitchen.ovens) {
+            optional_.push_back(TurnOnKey{oven.id, 0});
+        }
+        for (const Chain& chain : expanded_.chains) {
+            optional_.push_back(chain.key);
+        }
+    }
+
+    std::optional<Instant> run() {
+        placeOptional(0);
+        return best_;
+    }
+
+  private:
+    void eachStart(const std::function<void(Instant)>& visit) const {
+        for (Instant at = latest_; at >= earliest_; at = at - lesson_.head.grain) {
+            if (!best_ || at > *best_) {
+                visit(at);
+            }
+        }
+    }
+
+    /// Washes and turning on come first, so that what they cure is never judged without them.
+    void placeOptional(std::size_t i) {
+        if (i == optional_.size()) {
+            placeTask(0);
+            return;
+        }
+        placeOptional(i + 1);
+        for (const CookId& cook : lesson_.head.crew) {
+            eachStart([&](Instant start) {
+                Placement& placement = lesson_.placements[optional_[i]];
+                placement = Placement{};
+                placement.start = start;
+                placement.hands = {{cook, 0}};
+                placement.oven = firstSetting(optional_[i]);
+                placeOptional(i + 1);
+            });
+        }
+        lesson_.placements.erase(optional_[i]);
+    }
+
+    /// Turning on names a setting, which the rules do not look at.
+    std::optional<OvenSpot> firstSetting(const PlacementKey& key) const {
+        const auto* turnOn = std::get_if<TurnOnKey>(&key);
+        if (turnOn == nullptr) {
+            return std::nullopt;
+        }
+        const int item = ovenItem(lesson_.kitchen, turnOn->oven);
+        const Oven& oven = lesson_.kitchen.ovens[static_cast<std::size_t>(item)];
+        return OvenSpot{oven.id, 0, oven.settingsWithin(oven.lowest, oven.highest).front(),
+                        OvenMode::Bake};
+    }
+
+    void placeTask(std::size_t i) {
+        if (i == expanded_.tasks.size()) {
+            judge();
+            return;
+        }
+        const PlacementKey key{expanded_.tasks[i].key};
+        eachStart([&](Instant start) {
+            Placement placement;
+            placement.start = start;
+            withCook(i, placement, [&] {
+                withEquipment(i, placement, [&] {
+                    lesson_.placements[key] = placement;
+                    if (hopeful()) {
+                        placeTask(i + 1);
+                    }
+                });
+            });
+        });
+        lesson_.placements.erase(key);
+    }
+
+    void withCook(std::size_t task, Placement& placement, const std::function<void()>& next) const {
+        const bool hands = std::ranges::any_of(
+            expanded_.tasks[task].segments,
+            [](const Segment& segment) { return segment.attention == Attention::Hands; });
+        if (!hands) {
+            next();
+            return;
+        }
+        for (const CookId& cook : lesson_.head.crew) {
+            placement.hands = {{cook, 0}};
+            next();
+        }
+    }
+
+    void withEquipment(std::size_t task, Placement& placement,
+                       const std::function<void()>& next) const {
+        const Step& step = stepOf(lesson_, expanded_.tasks[task]);
+        std::vector<std::optional<WareSpot>> wares;
+        for (const Ware& ware : lesson_.kitchen.wares) {
+            for (int number = 0;
+                 number < ware.count && !step.wares.empty() && !step.wares.front().carriesOn &&
+                 ware.kind == step.wares.front().kind;
+                 ++number) {
+                wares.push_back(WareSpot{ware.id, number});
+            }
+        }
+        if (wares.empty()) {
+            wares.push_back(std::nullopt);
+        }
+        for (const auto& ware : wares) {
+            placement.wares = ware ? std::vector{*ware} : std::vector<WareSpot>();
+            withHeat(step, placement, next);
+        }
+    }
+
+    void withHeat(const Step& step, Placement& placement, const std::function<void()>& next) const {
+        if (std::holds_alternative<BurnerHeat>(step.heat)) {
+            for (const Burner& burner : lesson_.kitchen.burners) {
+                placement.burners = {burner.id};
+                next();
+            }
+        } else if (const auto* heat = std::get_if<OvenHeat>(&step.heat)) {
+            for (const Oven& oven : lesson_.kitchen.ovens) {
+                for (const Temperature setting : oven.settingsWithin(heat->lowest, heat->highest)) {
+                    for (int slot = 0; slot < oven.slots; ++slot) {
+                        placement.oven = OvenSpot{oven.id, slot, setting, heat->mode};
+                        next();
+                    }
+                }
+            }
+        } else {
+            next();
+        }
+    }
+
+    bool hopeful() const {
+        const std::vector<Finding> findings = checkLesson(lesson_, expanded_);
+        return std::ranges::all_of(findings, curable);
+    }
+
+    void judge() {
+        const std::vector<Finding> findings = checkLesson(lesson_, expanded_);
+        const bool fine = std::ranges::all_of(
+            findings, [](const Finding& finding) { return finding.severity == Severity::Caution; });
+        if (fine) {
+            Instant start = latest_;
+            for (const auto& [key, placement] : lesson_.placements) {
+                start = std::min(start, placement.start);
+            }
+            best_ = best_ ? std::max(*best_, start) : start;
+        }
+    }
+
+    Lesson lesson_;
+    Expanded expanded_;
+    Instant earliest_;
+    Instant latest_;
+    std::vector<PlacementKey> optional_;
+    std::optional<Instant> best_;
+};
+
+}  // namespace
+
+std::optional<Instant> latestStartByBruteForce(const Lesson& lesson, Instant earliest,
+                                               Instant latest) {
+    return BruteForce(lesson, earliest, latest).run();
+}
+
+}  // namespace rangeline::test
