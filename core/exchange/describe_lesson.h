@@ -25,7 +25,7 @@ void describe(F& f, Of<Head>) {
     f.may("cookingMayStart", &Head::cookingMayStart);
     f.may("tasting", &Head::tasting);
     f.may("everyoneOut", &Head::everyoneOut);
-    f.may("crew", &Head::crew);
+    f.must("crew", &Head::crew);
     f.may("groups", &Head::groups);
     f.may("units", &Head::units);
     f.may("profile", &Head::profile);

@@ -69,10 +69,10 @@ std::string toText(TemperatureDelta value, Units units) {
 
 std::string toText(Length value, Units units) {
     constexpr std::int64_t nanometresInTenThousandthInch = 2540;
-    constexpr std::int64_t nanometresInTenthMillimetre = 100'000;
+    constexpr std::int64_t nanometresInMillimetre = 1'000'000;
     constexpr std::int64_t nanometresInCentimetre = 10'000'000;
     const std::int64_t nm = value.inNanometres();
-    const bool metric = units == Units::Metric && nm % nanometresInTenthMillimetre == 0;
+    const bool metric = units == Units::Metric && nm % nanometresInMillimetre == 0;
     if (nm % nanometresInTenThousandthInch == 0 && !metric) {
         return decimalText(nm / nanometresInTenThousandthInch, 4) + " in";
     }

@@ -188,13 +188,13 @@ std::vector<std::size_t> OrderGraph::circleOfTime() const {
     for (std::size_t& item : circle) {
         item /= 2;
     }
-    const auto repeated = std::ranges::unique(circle);
-    circle.erase(repeated.begin(), repeated.end());
     return circle;
 }
 
 void reportCircle(ValueChecks& checks, std::vector<std::size_t> circle, const StepIndex& steps) {
     std::ranges::rotate(circle, std::ranges::min_element(circle));
+    const auto repeated = std::ranges::unique(circle);  // start and end of one step
+    circle.erase(repeated.begin(), repeated.end());
     if (circle.size() > 1 && circle.front() == circle.back()) {
         circle.pop_back();
     }

@@ -3,6 +3,7 @@
 #include "exchange/lesson_file.h"
 #include "model/validate.h"
 #include "support/random_lesson.h"
+#include "support/rich_lesson.h"
 
 namespace rangeline {
 namespace {
@@ -16,6 +17,16 @@ void expectRoundTrip(const Lesson& lesson) {
                             << bytes;
     EXPECT_TRUE(again.value() == lesson) << bytes;
     EXPECT_EQ(writeLesson(again.value()), bytes);
+}
+
+TEST(RoundTrip, ALessonWithEveryFieldComesBackEqual) {
+    expectRoundTrip(test::richLesson());
+}
+
+TEST(RoundTrip, TheOtherUnitsComeBackEqual) {
+    Lesson lesson = test::richLesson();
+    lesson.head.units = Units::UsCustomary;
+    expectRoundTrip(lesson);
 }
 
 TEST(RoundTrip, RandomLessonsComeBackEqual) {
