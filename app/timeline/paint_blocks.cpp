@@ -1,0 +1,251 @@
+#include <algorithm>
+
+#include "timeline/paint_help.h"
+
+namespace rangeline {
+namespace {
+
+constexpr double gapBetweenRows = 1;
+
+/// Paints one block: ground, state, marks, then its number and name where there is room.
+class BlockPainter {
+  public:
+    BlockPainter(const PaintJob& job, const BlockBox& box, Picture& out)
+        : job_(job),
+          style_(job.style),
+          box_(box),
+          block_(job.model.blocks[static_cast<std::size_t>(box.block)]),
+          item_(job.model.items[static_cast<std::size_t>(block_.item)]),
+          lane_(job.model.lanes[static_cast<std::size_t>(block_.lane)]),
+          rect_(box.rect.adjusted(0, gapBetweenRows / 2, 0, -gapBetweenRows / 2)),
+          part_(block_.main ? Part::MainBlock : Part::EchoBlock),
+          out_(out) {}
+
+    void run() {
+        if (rect_.width() <= 0) {
+            paintEvent();
+        } else {
+            paintGround();
+            paintState();
+            paintMarks();
+        }
+        paintTexts();
+    }
+
+  private:
+    void add(const BoxShape& box) { out_.push_back({box, part_, box_.block}); }
+
+    void paintEvent() {
+        const double size = std::min(style_.markSize, rect_.height());
+        const QRectF& plot = job_.layout.plot;
+        const double left = std::clamp(rect_.left() - size / 2, plot.left(), plot.right() - size);
+        const QRectF box(left, rect_.center().y() - size / 2, size, size);
+        const Colour colour = item_.collides ? Colour::Collision : Colour::Ink;
+        out_.push_back({MarkShape{Mark::Event, box, colour}, part_, box_.block});
+        rect_ = box;
+    }
+
+    /// The whole block's box; what is done in it decides ground and edge.
+    BoxShape groundBox() const {
+        BoxShape box;
+        box.rect = rect_;
+        box.outline = Colour::Outline;
+        box.outlineWidth = style_.thinLine;
+        box.fill = block_.main ? fillOf(lane_.kind) : Colour::PaleFill;
+        if (block_.kind == BlockKind::Waiting) {
+            makeWaiting(box);
+        } else if (block_.kind == BlockKind::TurnOn || block_.kind == BlockKind::ChangeOver) {
+            box.fill = Colour::PaleFill;
+            box.pattern = Pattern::Levels;
+            box.patternColour = Colour::GridStrong;
+        } else if (block_.kind == BlockKind::Wash) {
+            box.fill = Colour::PaleFill;
+        }
+        return box;
+    }
+
+    static void makeWaiting(BoxShape& box) {
+        box.fill = Colour::PaleFill;
+        box.pattern = Pattern::Dots;
+        box.patternColour = Colour::Outline;
+        box.stroke = Stroke::Dotted;
+    }
+
+    void paintGround() {
+        if (block_.segments.empty()) {
+            add(groundBox());
+            return;
+        }
+        for (const BlockSegment& segment : block_.segments) {
+            const Interval seen = intersection(segment.interval, job_.layout.window);
+            if (!seen.empty()) {
+                paintSegment(segment.attention, job_.layout.scale.snapped(seen));
+            }
+        }
+    }
+
+    void paintSegment(Attention attention, const Extent& extent) {
+        BoxShape box;
+        box.rect = QRectF(extent.begin, rect_.top(), extent.width(), rect_.height());
+        box.outline = Colour::Outline;
+        box.outlineWidth = style_.thinLine;
+        box.fill = Colour::CookFill;
+        if (attention == Attention::Watch) {
+            box.fill = Colour::PaleFill;
+            box.stroke = Stroke::Dashed;
+        } else if (attention == Attention::Away) {
+            makeWaiting(box);
+        }
+        add(box);
+    }
+
+    void paintState() {
+        BoxShape box;
+        box.rect = rect_;
+        if (item_.collides && block_.kind != BlockKind::Waiting) {
+            box.pattern = Pattern::Hatch;
+            box.patternColour = Colour::Collision;
+            box.outline = Colour::Collision;
+            box.outlineWidth = 2 * style_.thinLine;
+            add(box);
+        }
+        if (item_.decides && block_.kind != BlockKind::Waiting) {
+            box.pattern = Pattern::None;
+            box.outline = Colour::Heavy;
+            box.outlineWidth = style_.heavyLine;
+            add(box);
+        }
+    }
+
+    void paintMark(Mark mark, double left, Colour colour) {
+        const double size = style_.markSize;
+        const QRectF box(left, rect_.center().y() - size / 2, size, size);
+        out_.push_back({MarkShape{mark, box, colour}, part_, box_.block});
+    }
+
+    /// Marks take room from the text: at the left where the block comes from before the window, at
+    /// the right for the rest.
+    void paintMarks() {
+        const double step = style_.markSize + style_.inset / 2;
+        const auto room = [&](double marks) {
+            return rect_.width() >= marks * step + style_.inset;
+        };
+        textLeft_ = style_.inset;
+        textRight_ = style_.inset;
+        if (box_.cutLeft && room(2)) {
+            paintMark(Mark::ContinuesLeft, rect_.left() + style_.inset / 2, Colour::Ink);
+            textLeft_ += style_.markSize;
+        }
+        const auto fromRight = [&](Mark mark, Colour colour) {
+            if (room((textRight_ - style_.inset) / step + 3)) {
+                textRight_ += step;
+                paintMark(mark, rect_.right() - textRight_ + style_.inset / 2, colour);
+            }
+        };
+        if (box_.cutRight) {
+            fromRight(Mark::ContinuesRight, Colour::Ink);
+        }
+        if (item_.pinned && block_.main) {
+            fromRight(Mark::Pin, Colour::Ink);
+        }
+        if (item_.collides && block_.main) {
+            fromRight(Mark::Warning, Colour::Collision);
+        }
+    }
+
+    double width(FontRole font, const QString& text) const {
+        return text.isEmpty() ? 0 : job_.measure.width(font, text);
+    }
+
+    void paintTexts() {
+        if (block_.kind == BlockKind::Waiting || block_.kind == BlockKind::ChangeOver) {
+            return;
+        }
+        const QString number = style_.numbers ? QString::number(item_.number) : QString();
+        double inside = rect_.width() - textLeft_ - textRight_;
+        if (block_.kind == BlockKind::TurnOn && lane_.kind == LaneKind::OvenHeat) {
+            inside *= 0.55;  // the rising line takes the rest
+        }
+        const double numberWidth = width(FontRole::BlockStrong, number);
+        const double gap = number.isEmpty() ? 0 : style_.inset;
+        const double nameRoom = inside - numberWidth - gap;
+        const QString inName = job_.measure.fitted(FontRole::Block, item_.name, nameRoom);
+        if (inside < numberWidth || box_.rect.width() <= 0) {
+            paintBeside(number, job_.measure.fitted(FontRole::Block, item_.name,
+                                                    roomBeside() - numberWidth - gap));
+        } else if (inName == item_.name || roomBeside() < width(FontRole::Block, item_.name)) {
+            paintInside(number, inName, numberWidth + gap);
+        } else {
+            paintInside(number, QString(), 0);
+            paintBeside(QString(), item_.name);
+        }
+    }
+
+    /// Room right of the block in its row; only for blocks that a cook looks for.
+    double roomBeside() const {
+        const bool looksFor = block_.main || lane_.kind == LaneKind::Cook;
+        return looksFor ? box_.freeRight - rect_.right() - 2 * style_.inset : 0;
+    }
+
+    QRectF textRow() const {
+        if (lane_.kind == LaneKind::OvenHeat) {
+            return QRectF(rect_.left(), rect_.top(), rect_.width(),
+                          job_.measure.lineHeight(FontRole::BlockStrong));
+        }
+        return rect_;
+    }
+
+    void paintInside(const QString& number, const QString& name, double nameOffset) {
+        const QRectF row = textRow().adjusted(textLeft_, 0, 0, 0);
+        const double used = name.isEmpty() ? width(FontRole::BlockStrong, number)
+                                           : nameOffset + width(FontRole::Block, name);
+        if (item_.collides && used > 0) {
+            paintPlate(row, used);
+        }
+        addText(job_.measure, out_, part_, box_.block,
+                {number, {}, FontRole::BlockStrong, Colour::Ink}, row);
+        addText(job_.measure, out_, part_, box_.block, {name, {}, FontRole::Block, Colour::Ink},
+                row.adjusted(nameOffset, 0, 0, 0));
+    }
+
+    /// Plain ground below the text of a hatched block.
+    void paintPlate(const QRectF& row, double textWidth) {
+        const double height =
+            std::min(job_.measure.lineHeight(FontRole::Block), row.height() - 2 * style_.heavyLine);
+        BoxShape plate;
+        plate.rect = QRectF(row.left() - 1, row.center().y() - height / 2, textWidth + 2, height);
+        plate.fill = block_.main ? fillOf(lane_.kind) : Colour::PaleFill;
+        add(plate);
+    }
+
+    void paintBeside(const QString& number, const QString& name) {
+        QRectF row = textRow();
+        row.moveLeft(rect_.right() + style_.inset * 0.6);
+        addText(job_.measure, out_, part_, box_.block,
+                {number, {}, FontRole::BlockStrong, Colour::Ink}, row);
+        const double offset =
+            number.isEmpty() ? 0 : width(FontRole::BlockStrong, number) + style_.inset;
+        addText(job_.measure, out_, part_, box_.block, {name, {}, FontRole::Block, Colour::Ink},
+                row.adjusted(offset, 0, 0, 0));
+    }
+
+    const PaintJob& job_;
+    const TimelineStyle& style_;
+    const BlockBox& box_;
+    const TimelineBlock& block_;
+    const TimelineItem& item_;
+    const Lane& lane_;
+    QRectF rect_;
+    Part part_;
+    Picture& out_;
+    double textLeft_ = 0;
+    double textRight_ = 0;
+};
+
+}  // namespace
+
+void paintBlock(const PaintJob& job, const BlockBox& box, Picture& out) {
+    BlockPainter(job, box, out).run();
+}
+
+}  // namespace rangeline

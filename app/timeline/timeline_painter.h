@@ -1,0 +1,48 @@
+#pragma once
+// From a laid out lesson to primitives. The same functions serve the window, where heads and axis
+// stay put while the plot scrolls, and paper.
+
+#include <optional>
+#include <vector>
+
+#include "timeline/primitives.h"
+#include "timeline/text_measure.h"
+#include "timeline/timeline_layout.h"
+
+namespace rangeline {
+
+/// A placement that is proposed but not made: what is being dragged.
+struct Ghost {
+    int lane = 0;
+    Interval interval;
+    QString name;
+    bool collides = false;
+};
+
+/// What the person at the screen is doing; nothing of it appears on paper.
+struct TimelineOverlay {
+    std::vector<int> selected;   ///< items whose blocks are lit
+    std::optional<int> reachOf;  ///< item whose minutes to spare are shown
+    std::vector<Ghost> ghosts;
+};
+
+/// References must outlive the calls.
+struct PaintJob {
+    const TimelineModel& model;
+    const TimelineLayout& layout;
+    const TimelineStyle& style;
+    const TextMeasure& measure;
+};
+
+/// Clock times and minutes to plating.
+void paintAxis(const PaintJob& job, Picture& out);
+/// Lane and section names.
+void paintHeads(const PaintJob& job, Picture& out);
+/// Bands, grid, ovens, blocks and serving lines, as far as they meet `exposed`.
+void paintPlot(const PaintJob& job, const QRectF& exposed, Picture& out);
+void paintOverlay(const PaintJob& job, const TimelineOverlay& overlay, Picture& out);
+
+/// All of the above.
+Picture paintTimeline(const PaintJob& job, const TimelineOverlay& overlay = {});
+
+}  // namespace rangeline
