@@ -71,8 +71,7 @@ class TimelineBuilder {
                 nodes.push_back(node);
             }
         }
-        std::ranges::stable_sort(nodes, {},
-                                 [&](int node) { return index_.placed(node).interval.begin; });
+        std::ranges::stable_sort(nodes, {}, [&](int node) { return index_.placed(node).interval; });
         itemOfNode_.assign(static_cast<std::size_t>(index_.nodes()), -1);
         model_.span = {model_.servings.front(), model_.servings.back()};
         for (const int node : nodes) {

@@ -125,7 +125,7 @@ void Lanes::addUnit(const Kind& kind, int unit) {
     }
     addLane(LaneKind::OvenHeat, ref, -1, name);
     for (int slot = 0; slot < index_.ovenOf(unit).slots; ++slot) {
-        addLane(kind.lane, ref, slot, words("Rack %1").arg(QString::number(slot + 1)));
+        addLane(kind.lane, ref, slot, words("Slot %1").arg(QString::number(slot + 1)));
     }
 }
 

@@ -19,7 +19,9 @@ class BlockPainter {
           lane_(job.model.lanes[static_cast<std::size_t>(block_.lane)]),
           rect_(box.rect.adjusted(0, gapBetweenRows / 2, 0, -gapBetweenRows / 2)),
           part_(block_.main ? Part::MainBlock : Part::EchoBlock),
-          out_(out) {}
+          out_(out),
+          number_(job.style.numbers ? QString::number(item_.number) : QString()),
+          numberWidth_(width(FontRole::BlockStrong, number_)) {}
 
     void run() {
         if (rect_.width() <= 0) {
@@ -123,34 +125,28 @@ class BlockPainter {
         out_.push_back({MarkShape{mark, box, colour}, part_, box_.block});
     }
 
-    /// Marks take room from the text: at the left where the block comes from before the window, at
-    /// the right for the rest.
+    /// Marks stand at the ends of the block, as long as its number keeps its room: where it comes
+    /// from before the window at the left, the rest at the right.
     void paintMarks() {
         const double step = style_.markSize + style_.inset / 2;
-        const auto room = [&](double marks) {
-            return rect_.width() >= marks * step + style_.inset;
-        };
+        double spare = rect_.width() - numberWidth_ - 2 * style_.inset;
         textLeft_ = style_.inset;
         textRight_ = style_.inset;
-        if (box_.cutLeft && room(2)) {
+        if (box_.cutLeft && spare >= step) {
             paintMark(Mark::ContinuesLeft, rect_.left() + style_.inset / 2, Colour::Ink);
             textLeft_ += style_.markSize;
+            spare -= step;
         }
-        const auto fromRight = [&](Mark mark, Colour colour) {
-            if (room((textRight_ - style_.inset) / step + 3)) {
+        const auto fromRight = [&](bool wanted, Mark mark, Colour colour) {
+            if (wanted && spare >= step) {
                 textRight_ += step;
+                spare -= step;
                 paintMark(mark, rect_.right() - textRight_ + style_.inset / 2, colour);
             }
         };
-        if (box_.cutRight) {
-            fromRight(Mark::ContinuesRight, Colour::Ink);
-        }
-        if (item_.pinned && block_.main) {
-            fromRight(Mark::Pin, Colour::Ink);
-        }
-        if (item_.collides && block_.main) {
-            fromRight(Mark::Warning, Colour::Collision);
-        }
+        fromRight(box_.cutRight, Mark::ContinuesRight, Colour::Ink);
+        fromRight(item_.pinned && block_.main, Mark::Pin, Colour::Ink);
+        fromRight(item_.collides && block_.main, Mark::Warning, Colour::Collision);
     }
 
     double width(FontRole font, const QString& text) const {
@@ -161,30 +157,43 @@ class BlockPainter {
         if (block_.kind == BlockKind::Waiting || block_.kind == BlockKind::ChangeOver) {
             return;
         }
-        const QString number = style_.numbers ? QString::number(item_.number) : QString();
         double inside = rect_.width() - textLeft_ - textRight_;
-        if (block_.kind == BlockKind::TurnOn && lane_.kind == LaneKind::OvenHeat) {
+        if (lane_.kind == LaneKind::OvenHeat) {
             inside *= 0.55;  // the rising line takes the rest
         }
-        const double numberWidth = width(FontRole::BlockStrong, number);
-        const double gap = number.isEmpty() ? 0 : style_.inset;
-        const double nameRoom = inside - numberWidth - gap;
-        const QString inName = job_.measure.fitted(FontRole::Block, item_.name, nameRoom);
-        if (inside < numberWidth || box_.rect.width() <= 0) {
-            paintBeside(number, job_.measure.fitted(FontRole::Block, item_.name,
-                                                    roomBeside() - numberWidth - gap));
-        } else if (inName == item_.name || roomBeside() < width(FontRole::Block, item_.name)) {
-            paintInside(number, inName, numberWidth + gap);
+        const double gap = number_.isEmpty() ? 0 : style_.inset;
+        const QString name =
+            job_.measure.fitted(FontRole::Block, item_.name, inside - numberWidth_ - gap);
+        const bool isEvent = box_.rect.width() <= 0;
+        if (isEvent || inside < numberWidth_) {
+            paintNarrow(isEvent, gap);
+        } else if (name == item_.name || roomBeside() < width(FontRole::Block, item_.name)) {
+            paintInside(number_, name, numberWidth_ + gap);
         } else {
-            paintInside(number, QString(), 0);
+            paintInside(number_, QString(), 0);
             paintBeside(QString(), item_.name);
         }
     }
 
-    /// Room right of the block in its row; only for blocks that a cook looks for.
+    /// The number in the middle of the block if it is just wide enough, else beside it.
+    void paintNarrow(bool isEvent, double gap) {
+        if (!isEvent && rect_.width() > numberWidth_) {
+            textLeft_ = (rect_.width() - numberWidth_) / 2;
+            paintInside(number_, QString(), 0);
+            paintBeside(QString(), job_.measure.fitted(FontRole::Block, item_.name, roomBeside()));
+        } else if (isLookedFor()) {
+            paintBeside(number_, job_.measure.fitted(FontRole::Block, item_.name,
+                                                     roomBeside() - numberWidth_ - gap));
+        }
+    }
+
+    /// Whether a cook looks for the block here, so that the layout keeps room beside it.
+    bool isLookedFor() const {
+        return lane_.kind == LaneKind::Cook || (block_.main && lane_.kind != LaneKind::OvenHeat);
+    }
+
     double roomBeside() const {
-        const bool looksFor = block_.main || lane_.kind == LaneKind::Cook;
-        return looksFor ? box_.freeRight - rect_.right() - 2 * style_.inset : 0;
+        return isLookedFor() ? box_.freeRight - rect_.right() - 2 * style_.inset : 0;
     }
 
     QRectF textRow() const {
@@ -238,6 +247,8 @@ class BlockPainter {
     QRectF rect_;
     Part part_;
     Picture& out_;
+    QString number_;
+    double numberWidth_;
     double textLeft_ = 0;
     double textRight_ = 0;
 };

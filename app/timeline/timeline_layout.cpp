@@ -69,10 +69,10 @@ class Builder {
 
     /// How far right of its begin the block needs its row for itself.
     double reserved(const TimelineBlock& block, const Extent& extent) const {
-        const bool numbered =
-            block.main || model_.lanes[static_cast<std::size_t>(block.lane)].kind == LaneKind::Cook;
+        const LaneKind kind = model_.lanes[static_cast<std::size_t>(block.lane)].kind;
+        const bool numbered = kind == LaneKind::Cook || (block.main && kind != LaneKind::OvenHeat);
         if (numbered && extent.width() < style_.numberRoom) {
-            return extent.end + style_.numberRoom;
+            return extent.end + style_.numberRoom + style_.inset;
         }
         return extent.end;
     }

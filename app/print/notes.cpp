@@ -1,0 +1,174 @@
+#include "print/notes.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <map>
+
+#include "analysis/at.h"
+#include "analysis/use_index.h"
+#include "text/finding_text.h"
+#include "text/plan_text.h"
+#include "text/plating_text.h"
+#include "text/words.h"
+
+namespace rangeline {
+namespace {
+
+constexpr double indent = 12;
+
+QString words(const char* text) {
+    return QCoreApplication::translate("Print", text);
+}
+
+const TimelineItem* itemOf(const TimelineModel& model, const PlacementKey& key) {
+    const auto item = std::ranges::find(model.items, key, &TimelineItem::key);
+    return item == model.items.end() ? nullptr : &*item;
+}
+
+QString numberText(const TimelineModel& model, const PlacementKey& key) {
+    const TimelineItem* item = itemOf(model, key);
+    return item == nullptr ? QString() : QString::number(item->number);
+}
+
+/// The numbers of the steps that a danger is in.
+using Dangers = std::map<std::string, std::vector<int>>;
+
+Dangers dangersOf(const TimelineInput& input, const TimelineModel& model) {
+    Dangers dangers;
+    for (const Finding& finding : input.findings) {
+        if (finding.code != FindingCode::Danger || finding.keys.empty()) {
+            continue;
+        }
+        if (const TimelineItem* item = itemOf(model, finding.keys.front())) {
+            dangers[std::get<std::string>(at(finding.figures, 0))].push_back(item->number);
+        }
+    }
+    return dangers;
+}
+
+QString numbersText(std::vector<int> numbers) {
+    std::ranges::sort(numbers);
+    QStringList texts;
+    for (const int number : numbers) {
+        texts << QString::number(number);
+    }
+    return listText(texts);
+}
+
+void addFindings(const TimelineInput& input, Severity severity, const QString& heading,
+                 TextFlow& flow) {
+    bool headed = false;
+    for (const Finding& finding : input.findings) {
+        if (finding.severity != severity || finding.code == FindingCode::Danger) {
+            continue;
+        }
+        if (!headed) {
+            flow.heading(heading);
+            headed = true;
+        }
+        flow.paragraph(sentence(finding, input.text), FontRole::Body, indent);
+    }
+}
+
+void addDangers(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
+    const Dangers dangers = dangersOf(input, model);
+    if (dangers.empty()) {
+        return;
+    }
+    flow.heading(words("Mind"));
+    for (const auto& [key, numbers] : dangers) {
+        flow.paragraph(words("%1 (%2)").arg(dangerText(key), numbersText(numbers)), FontRole::Body,
+                       indent);
+    }
+}
+
+void addDeciding(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
+    flow.heading(words("What decides plating"));
+    for (const int spare : input.analysis.path) {
+        const Spare& it = at(input.analysis.spares, spare);
+        flow.paragraph(words("%1  %2").arg(numberText(model, it.key),
+                                           platingLine(it, input.analysis, input.text)),
+                       FontRole::Body, indent);
+    }
+    if (input.analysis.path.empty()) {
+        flow.paragraph(words("Nothing does: every step has minutes to spare."), FontRole::Body,
+                       indent);
+    }
+}
+
+QString spareCell(const TimelineItem& item, const QLocale& locale) {
+    if (item.decides) {
+        return words("decides plating");
+    }
+    return item.pinned ? words("pinned") : durationText(item.spare, locale);
+}
+
+/// Places, and how hot the burner is.
+QString whereCell(const UseIndex& index, const PlanRow& row) {
+    const int node = index.nodeOf(row.key);
+    const BurnerHeat* heat =
+        index.isTask(node) ? std::get_if<BurnerHeat>(&index.step(node).heat) : nullptr;
+    return heat == nullptr || heat->level.empty()
+               ? row.where
+               : words("%1, %2").arg(row.where, QString::fromStdString(heat->level));
+}
+
+std::vector<QString> cells(const TimelineInput& input, const TimelineItem& item,
+                           const PlanRow& row) {
+    QString what = item.collides ? words("%1 (collision)").arg(row.step) : row.step;
+    if (!row.cue.isEmpty()) {
+        what = words("%1: %2").arg(what, row.cue);
+    }
+    return {QString::number(item.number),
+            row.clock,
+            row.toPlating,
+            what,
+            row.length,
+            whereCell(input.index, row),
+            row.who,
+            spareCell(item, input.text.locale)};
+}
+
+}  // namespace
+
+void addRunningOrder(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
+    const std::vector<TableColumn> columns = {{words("No."), 3, FontRole::BodyStrong},
+                                              {words("Start"), 8.5},
+                                              {words("To plating"), 8},
+                                              {words("What"), 35},
+                                              {words("Takes"), 9},
+                                              {words("Where"), 25},
+                                              {words("Who"), 14},
+                                              {words("To spare"), 10}};
+    const std::vector<PlanRow> plan = planRows(input.index, input.text);
+    std::vector<std::vector<QString>> rows;
+    for (const TimelineItem& item : model.items) {
+        const auto row = std::ranges::find(plan, item.key, &PlanRow::key);
+        if (row != plan.end()) {
+            rows.push_back(cells(input, item, *row));
+        }
+    }
+    flow.table(columns, rows);
+}
+
+void addNotes(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
+    addDeciding(input, model, flow);
+    addFindings(input, Severity::Collision, words("Collisions"), flow);
+    addFindings(input, Severity::Late, words("Late"), flow);
+    addFindings(input, Severity::Caution, words("Cautions"), flow);
+    addDangers(input, model, flow);
+    const std::vector<Finding> all(input.findings.begin(), input.findings.end());
+    if (needsSafetyNote(all)) {
+        const Head& head = input.text.lesson.head;
+        flow.space(indent / 2);
+        flow.paragraph(safetyNote(head.profile, head.units, input.text.locale));
+    }
+}
+
+QString guidanceNote() {
+    return words(
+        "Home guidance. If you serve the public, follow your local food code and health "
+        "department.");
+}
+
+}  // namespace rangeline

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <QByteArray>
+#include <optional>
+#include <string>
+
+#include "base/result.h"
+#include "model/fault.h"
+#include "print/sheets.h"
+
+namespace rangeline {
+
+/// Device pixels in a point on paper; pages are measured and painted with it.
+inline constexpr double pixelsPerPoint = 10;
+
+/// The pages as PDF in grey, fonts embedded. CannotWrite if no fonts are installed, since all text
+/// would be lost. Needs a QGuiApplication.
+Result<QByteArray, Fault> writePdf(const SheetPages& sheet, const PageLayout& layout);
+
+/// The same into a file, which is replaced only by a whole one.
+std::optional<Fault> savePdf(const std::string& path, const SheetPages& sheet,
+                             const PageLayout& layout);
+
+}  // namespace rangeline

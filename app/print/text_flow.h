@@ -1,0 +1,52 @@
+#pragma once
+// Headings, paragraphs and tables that run over as many pages as they need.
+
+#include <functional>
+#include <vector>
+
+#include "timeline/primitives.h"
+#include "timeline/text_measure.h"
+
+namespace rangeline {
+
+struct TableColumn {
+    QString title;
+    double share = 1;  ///< of the width, against the other columns' shares
+    FontRole font = FontRole::Body;
+};
+
+class TextFlow {
+  public:
+    /// `newPage` gives an empty page with its head. Both outlive the flow.
+    TextFlow(const TextMeasure& measure, const QRectF& body, std::function<Picture()> newPage);
+
+    /// Keeps at least `lines` lines of what follows on the same page.
+    void heading(const QString& text, int lines = 2);
+    void paragraph(const QString& text, FontRole font = FontRole::Body, double indent = 0);
+    /// The titles are repeated on every page. Rows stay whole.
+    void table(const std::vector<TableColumn>& columns,
+               const std::vector<std::vector<QString>>& rows);
+    void space(double height);
+
+    std::vector<Picture> takePages() { return std::move(pages_); }
+
+  private:
+    using Cells = std::vector<std::vector<QString>>;  ///< lines of each column
+
+    void need(double height);
+    void startPage();
+    void line(const QString& text, FontRole font, double left);
+    Cells wrap(const std::vector<TableColumn>& columns, const std::vector<QString>& row) const;
+    double heightOf(const std::vector<TableColumn>& columns, const Cells& cells) const;
+    void tableHead(const std::vector<TableColumn>& columns);
+    void tableRow(const std::vector<TableColumn>& columns, const Cells& cells);
+    double widthOf(const std::vector<TableColumn>& columns, const TableColumn& column) const;
+
+    const TextMeasure& measure_;
+    QRectF body_;
+    std::function<Picture()> newPage_;
+    std::vector<Picture> pages_;
+    double y_ = 0;
+};
+
+}  // namespace rangeline

@@ -1,0 +1,30 @@
+// Fonts need an application; it needs no display.
+
+#include <gtest/gtest.h>
+
+#include <QFontDatabase>
+#include <QGuiApplication>
+#include <memory>
+
+namespace {
+
+class GuiEnvironment : public ::testing::Environment {
+  public:
+    void SetUp() override {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        application_ = std::make_unique<QGuiApplication>(argc_, argv_);
+        ASSERT_FALSE(QFontDatabase::families().isEmpty()) << "no fonts are installed";
+    }
+    void TearDown() override { application_.reset(); }
+
+  private:
+    char name_[6] = "print";
+    char* argv_[2] = {name_, nullptr};
+    int argc_ = 1;
+    std::unique_ptr<QGuiApplication> application_;
+};
+
+[[maybe_unused]] const auto* const environment =
+    ::testing::AddGlobalTestEnvironment(new GuiEnvironment);
+
+}  // namespace

@@ -1,0 +1,111 @@
+#include "print/pdf_writer.h"
+
+#include <gmock/gmock.h>
+
+#include <QFile>
+#include <QImage>
+#include <QProcess>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+
+#include "print/print_lessons.h"
+#include "print/station_timeline_sheet.h"
+
+namespace rangeline {
+namespace {
+
+using ::testing::HasSubstr;
+
+/// The station timeline of a disturbed lesson of twenty steps on A4, as a file.
+class Pdf : public ::testing::Test {
+  protected:
+    void SetUp() override {
+        ASSERT_TRUE(dir_.isValid());
+        const SheetPages sheet = makeStationTimeline(prepared_->input(), layout_);
+        pages_ = sheet.pages.size();
+        ASSERT_FALSE(savePdf(path(), sheet, layout_));
+    }
+
+    std::string path() const { return dir_.filePath("timeline.pdf").toStdString(); }
+
+    /// What the program says about the file; empty, and the test skipped, if it is not installed.
+    std::string asked(const QString& program, QStringList arguments) const {
+        if (QStandardPaths::findExecutable(program).isEmpty()) {
+            return {};
+        }
+        QProcess process;
+        process.start(program, arguments);
+        process.waitForFinished();
+        return process.readAllStandardOutput().toStdString();
+    }
+
+    QString file() const { return QString::fromStdString(path()); }
+
+    std::unique_ptr<test::Prepared> prepared_ = test::disturbedLesson(3, 20);
+    PageLayout layout_;
+    QTemporaryDir dir_;
+    std::size_t pages_ = 0;
+};
+
+TEST_F(Pdf, TextCanBeSearched) {
+    const std::string text = asked("pdftotext", {"-layout", file(), "-"});
+    if (text.empty()) {
+        GTEST_SKIP() << "pdftotext (poppler-utils) is not installed";
+    }
+    for (const char* part : {"Autumn table, an evening with friends", "Serve at",
+                             "Crew:", "min to plating", "What decides plating", "Collisions",
+                             "Home guidance. If you serve the public, follow your local food "
+                             "code and health department.",
+                             "Page 1 of"}) {
+        EXPECT_THAT(text, HasSubstr(part));
+    }
+}
+
+TEST_F(Pdf, TitlePagesAndPaper) {
+    const std::string info = asked("pdfinfo", {file()});
+    if (info.empty()) {
+        GTEST_SKIP() << "pdfinfo (poppler-utils) is not installed";
+    }
+    EXPECT_THAT(info, HasSubstr("Autumn table, an evening with friends: station timeline"));
+    EXPECT_THAT(info, HasSubstr("(A4)"));
+    EXPECT_THAT(info, ::testing::ContainsRegex("Pages: +" + std::to_string(pages_) + "\n"));
+}
+
+TEST_F(Pdf, FontsAreEmbedded) {
+    const std::string fonts = asked("pdffonts", {file()});
+    if (fonts.empty()) {
+        GTEST_SKIP() << "pdffonts (poppler-utils) is not installed";
+    }
+    const QStringList lines = QString::fromStdString(fonts).split('\n', Qt::SkipEmptyParts);
+    ASSERT_GE(lines.size(), 3) << "a heading, a rule and at least one font";
+    for (const QString& line : lines.sliced(2)) {
+        const QStringList words = line.simplified().split(' ');
+        EXPECT_EQ(words[words.size() - 5], "yes") << line.toStdString();
+    }
+}
+
+TEST_F(Pdf, OnlyGrey) {
+    QFile pdf(file());
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.readAll().startsWith("%PDF-"));
+    const QString image = dir_.filePath("page");
+    if (QStandardPaths::findExecutable("pdftoppm").isEmpty()) {
+        GTEST_SKIP() << "pdftoppm (poppler-utils) is not installed";
+    }
+    asked("pdftoppm", {"-r", "40", "-f", "1", "-l", "1", "-singlefile", "-png", file(), image});
+    const QImage page(image + ".png");
+    ASSERT_FALSE(page.isNull());
+    EXPECT_GT(page.width(), page.height()) << "landscape";
+    EXPECT_TRUE(page.isGrayscale() || page.allGray());
+}
+
+TEST(SavePdf, SaysWhyItCannotWrite) {
+    const PageLayout layout;
+    const SheetPages sheet{"Nothing", TimelineStyle::paper(), {Picture()}};
+    const auto fault = savePdf("/no/such/folder/timeline.pdf", sheet, layout);
+    ASSERT_TRUE(fault);
+    EXPECT_EQ(fault->code, FaultCode::CannotWrite);
+}
+
+}  // namespace
+}  // namespace rangeline
