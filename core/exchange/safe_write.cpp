@@ -1,27 +1,54 @@
 #include "exchange/safe_write.h"
 
+#include <QFileInfo>
 #include <QSaveFile>
 #include <QString>
 
 namespace rangeline {
+namespace {
 
-std::optional<Fault> writeFile(const std::string& path, std::string_view bytes) {
-    QSaveFile file(QString::fromStdString(path));
-    // On a full disk Qt's commit() alone reports success and replaces the old file by a cut one
-    // (seen with 6.4.2), so every step before it is checked, and any doubt cancels.
+/// Every step counts: on a full disk Qt's write() comes up short or flush() fails, while error()
+/// or commit() alone may still claim success (seen with 6.4.2).
+bool writeWhole(QFileDevice& file, std::string_view bytes) {
     const auto size = static_cast<qint64>(bytes.size());
-    bool ok = file.open(QIODevice::WriteOnly) && file.write(bytes.data(), size) == size &&
-              file.flush() && file.error() == QFileDevice::NoError;
-    const QString reason = file.errorString();
-    if (!ok) {
-        file.cancelWriting();
-    }
-    ok = file.isOpen() && file.commit() && ok;
-    if (ok) {
+    return file.open(QIODevice::WriteOnly) && file.write(bytes.data(), size) == size &&
+           file.flush() && file.error() == QFileDevice::NoError;
+}
+
+Fault cannotWrite(const QString& reason) {
+    return {FaultCode::CannotWrite, {}, {reason.toStdString()}};
+}
+
+/// A pipe or a device has no old content to keep, and must not be replaced by a file: QSaveFile
+/// would rename over it.
+std::optional<Fault> writeInto(const QString& path, std::string_view bytes) {
+    QFile file(path);
+    if (writeWhole(file, bytes)) {
         return std::nullopt;
     }
-    const QString last = file.error() == QFileDevice::NoError ? reason : file.errorString();
-    return Fault{FaultCode::CannotWrite, {}, {last.toStdString()}};
+    return cannotWrite(file.errorString());
+}
+
+std::optional<Fault> replaceFile(const QString& path, std::string_view bytes) {
+    QSaveFile file(path);
+    const bool written = writeWhole(file, bytes);
+    const QString reason = file.errorString();
+    if (!written) {
+        file.cancelWriting();
+    }
+    if (file.isOpen() && file.commit() && written) {
+        return std::nullopt;
+    }
+    return cannotWrite(written ? file.errorString() : reason);
+}
+
+}  // namespace
+
+std::optional<Fault> writeFile(const std::string& path, std::string_view bytes) {
+    const QString name = QString::fromStdString(path);
+    const QFileInfo there(name);
+    const bool special = there.exists() && !there.isFile() && !there.isDir();
+    return special ? writeInto(name, bytes) : replaceFile(name, bytes);
 }
 
 }  // namespace rangeline

@@ -10,7 +10,7 @@
 namespace rangeline {
 
 /// Replaces the file, or creates it. Where that fails (CannotWrite: no space, no permission) the
-/// old file is as it was.
+/// old file is as it was. A pipe or a device is written into and stays what it is.
 std::optional<Fault> writeFile(const std::string& path, std::string_view bytes);
 
 }  // namespace rangeline
