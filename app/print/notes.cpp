@@ -132,9 +132,9 @@ std::vector<QString> cells(const TimelineInput& input, const TimelineItem& item,
 }  // namespace
 
 void addRunningOrder(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
-    const std::vector<TableColumn> columns = {{words("No."), 3, FontRole::BodyStrong},
+    const std::vector<TableColumn> columns = {{words("No."), 4, FontRole::BodyStrong},
                                               {words("Start"), 8.5},
-                                              {words("To plating"), 8},
+                                              {words("To plating"), 9.5},
                                               {words("What"), 35},
                                               {words("Takes"), 9},
                                               {words("Where"), 25},

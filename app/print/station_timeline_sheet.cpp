@@ -15,7 +15,7 @@ namespace rangeline {
 namespace {
 
 /// Tried from the largest on: whatever takes no more pages than the smallest does.
-constexpr std::array enlargements = {1.6, 1.45, 1.3, 1.2, 1.1, 1.0};
+constexpr std::array enlargements = {1.35, 1.2, 1.1, 1.0};
 constexpr double legendGap = 6;
 
 QString words(const char* text) {
@@ -115,8 +115,8 @@ class SheetMaker {
         TimelineStyle style = TimelineStyle::paperEnlarged(factor);
         const QtFonts fonts(style, pixelsPerPoint);
         const QString largest = QString::number(model_.items.size());
-        style.numberRoom =
-            std::max(style.numberRoom, fonts.width(FontRole::BlockStrong, largest) + style.inset);
+        style.numberRoom = std::max(
+            style.numberRoom, fonts.width(FontRole::BlockStrong, largest) + 2 * style.heavyLine);
         return style;
     }
 

@@ -8,8 +8,6 @@ namespace {
 
 constexpr std::int64_t fiveMinutes = 300;
 constexpr std::int64_t quarterHour = 900;
-/// A short lesson is not stretched beyond this: three inches for half an hour are wide enough.
-constexpr double mostUnitsPerMinute = 9;
 
 std::int64_t floorTo(std::int64_t value, std::int64_t step) {
     const std::int64_t rest = value % step;
@@ -89,8 +87,7 @@ std::vector<TimelinePage> splitTimeline(const TimelineModel& model, const Timeli
     const double plotWidth = body.width() - style.headWidth - style.rightRoom;
     const double leastUnitsPerMinute = style.numberRoom / 5;
     const std::vector<Interval> windows = windowsOf(model, plotWidth / leastUnitsPerMinute);
-    const double unitsPerMinute =
-        std::min(plotWidth / windows.front().length().inMinutes(), mostUnitsPerMinute);
+    const double unitsPerMinute = plotWidth / windows.front().length().inMinutes();
     const std::vector<int> lanes = usedLanes(model);
     const std::vector<double> heights = laneHeights(model, style, windows, unitsPerMinute, lanes);
     std::vector<TimelinePage> pages;

@@ -76,11 +76,10 @@ Lanes::Lanes(const UseIndex& index) : index_(index) {
     constexpr std::array kinds = {
         Kind{EquipmentSort::Oven, LaneKind::OvenSlot, QT_TRANSLATE_NOOP("Timeline", "Oven")},
         Kind{EquipmentSort::Burner, LaneKind::Burner, QT_TRANSLATE_NOOP("Timeline", "Burners")},
-        Kind{EquipmentSort::Ware, LaneKind::Ware,
-             QT_TRANSLATE_NOOP("Timeline", "Pans, bowls, boards")},
+        Kind{EquipmentSort::Ware, LaneKind::Ware, QT_TRANSLATE_NOOP("Timeline", "Pans and boards")},
         Kind{EquipmentSort::Cook, LaneKind::Cook, QT_TRANSLATE_NOOP("Timeline", "Cooks")},
         Kind{EquipmentSort::Pool, LaneKind::Pool,
-             QT_TRANSLATE_NOOP("Timeline", "Counter, sink, cold")}};
+             QT_TRANSLATE_NOOP("Timeline", "Sink and shelves")}};
     const int groups = index.lesson().head.groups.count;
     for (int group = groups > 1 ? -1 : 0; group < groups; ++group) {
         for (const Kind& kind : kinds) {

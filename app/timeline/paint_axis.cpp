@@ -100,10 +100,12 @@ void paintHeads(const PaintJob& job, Picture& out) {
     out.push_back({ground, Part::LaneHead, -1});
     const double left = layout.heads.left() + job.style.inset;
     const double width = layout.heads.width() - 2 * job.style.inset;
+    // The strip beside a section's title is empty, so that a long one may go on there.
+    const double stripWidth = layout.bounds.width() - 2 * job.style.inset;
     for (const SectionBox& box : layout.sections) {
         const QString& title = job.model.sections[static_cast<std::size_t>(box.section)].title;
         addText(job.measure, out, Part::LaneHead, -1,
-                {job.measure.fitted(FontRole::BlockStrong, title, width),
+                {job.measure.fitted(FontRole::BlockStrong, title, stripWidth),
                  {},
                  FontRole::BlockStrong,
                  Colour::Ink},

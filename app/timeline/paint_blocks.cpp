@@ -111,7 +111,8 @@ class BlockPainter {
             box.outlineWidth = 2 * style_.thinLine;
             add(box);
         }
-        if (item_.decides && block_.kind != BlockKind::Waiting) {
+        const bool shown = block_.main || lane_.kind == LaneKind::Cook;
+        if (item_.decides && shown && block_.kind != BlockKind::Waiting) {
             box.pattern = Pattern::None;
             box.outline = Colour::Heavy;
             box.outlineWidth = style_.heavyLine;
@@ -159,7 +160,7 @@ class BlockPainter {
         }
         double inside = rect_.width() - textLeft_ - textRight_;
         if (lane_.kind == LaneKind::OvenHeat) {
-            inside *= 0.55;  // the rising line takes the rest
+            inside *= 0.85;  // the rising line takes the rest
         }
         const double gap = number_.isEmpty() ? 0 : style_.inset;
         const QString name =
@@ -177,7 +178,7 @@ class BlockPainter {
 
     /// The number in the middle of the block if it is just wide enough, else beside it.
     void paintNarrow(bool isEvent, double gap) {
-        if (!isEvent && rect_.width() > numberWidth_) {
+        if (!isEvent && rect_.width() >= numberWidth_ + 2 * style_.heavyLine) {
             textLeft_ = (rect_.width() - numberWidth_) / 2;
             paintInside(number_, QString(), 0);
             paintBeside(QString(), job_.measure.fitted(FontRole::Block, item_.name, roomBeside()));
@@ -208,7 +209,7 @@ class BlockPainter {
         const QRectF row = textRow().adjusted(textLeft_, 0, 0, 0);
         const double used = name.isEmpty() ? width(FontRole::BlockStrong, number)
                                            : nameOffset + width(FontRole::Block, name);
-        if (item_.collides && used > 0) {
+        if (hasTexture() && used > 0) {
             paintPlate(row, used);
         }
         addText(job_.measure, out_, part_, box_.block,
@@ -217,13 +218,20 @@ class BlockPainter {
                 row.adjusted(nameOffset, 0, 0, 0));
     }
 
-    /// Plain ground below the text of a hatched block.
+    /// Whether the block's ground makes its text hard to read.
+    bool hasTexture() const {
+        return item_.collides || block_.segments.size() > 1 || lane_.kind == LaneKind::OvenHeat;
+    }
+
+    /// Plain ground below the text of such a block.
     void paintPlate(const QRectF& row, double textWidth) {
         const double height =
             std::min(job_.measure.lineHeight(FontRole::Block), row.height() - 2 * style_.heavyLine);
         BoxShape plate;
         plate.rect = QRectF(row.left() - 1, row.center().y() - height / 2, textWidth + 2, height);
-        plate.fill = block_.main ? fillOf(lane_.kind) : Colour::PaleFill;
+        const bool filled =
+            block_.main && block_.kind == BlockKind::Work && block_.segments.empty();
+        plate.fill = filled ? fillOf(lane_.kind) : Colour::PaleFill;
         add(plate);
     }
 

@@ -39,14 +39,14 @@ class HeatScale {
 void paintLabel(const PaintJob& job, const LaneBox& lane, const QString& label, const QLineF& line,
                 Picture& out) {
     const double width = line.dx() - 2 * job.style.inset;
-    if (job.measure.width(FontRole::BlockStrong, label) > width) {
-        return;
-    }
     const double height = job.measure.lineHeight(FontRole::BlockStrong);
     const bool above = line.y1() - height >= lane.top;
     const double top = above ? line.y1() - height : line.y1() + job.style.thinLine;
     addText(job.measure, out, Part::OvenLine, lane.lane,
-            {label, {}, FontRole::BlockStrong, Colour::Ink},
+            {job.measure.fitted(FontRole::BlockStrong, label, width),
+             {},
+             FontRole::BlockStrong,
+             Colour::Ink},
             QRectF(line.x1() + job.style.inset, top, width, height));
 }
 

@@ -92,7 +92,8 @@ class Builder {
                 lastInRow.push_back(-1);
             }
             if (lastInRow[row] >= 0) {
-                layout_.blocks[static_cast<std::size_t>(lastInRow[row])].freeRight = extent.begin;
+                double& free = layout_.blocks[static_cast<std::size_t>(lastInRow[row])].freeRight;
+                free = std::min(free, extent.begin);
             }
             rowEnds[row] = reserved(at(block), extent);
             lastInRow[row] = static_cast<int>(layout_.blocks.size());
@@ -116,8 +117,12 @@ class Builder {
         const Interval& window = request_.window;
         const Interval seen = whole.empty() ? whole : intersection(whole, window);
         const Extent extent = layout_.scale.snapped(seen);
-        const double plotRight = layout_.scale.xOf(window.end) + style_.rightRoom;
-        return {block, QRectF(extent.begin, 0, extent.width(), 0), plotRight,
+        double freeRight = layout_.scale.xOf(window.end) + style_.rightRoom;
+        for (const Instant serving : model_.servings) {
+            const double x = layout_.scale.xOf(serving);
+            freeRight = x > extent.end ? std::min(freeRight, x) : freeRight;
+        }
+        return {block, QRectF(extent.begin, 0, extent.width(), 0), freeRight,
                 whole.begin<window.begin, whole.end> window.end};
     }
 

@@ -35,7 +35,7 @@ struct LaneBox {
 struct BlockBox {
     int block = 0;
     QRectF rect;           ///< no width for something that takes no time
-    double freeRight = 0;  ///< the row is empty from the rect up to here
+    double freeRight = 0;  ///< the row is empty from the rect up to here; no further than a serving
     bool cutLeft = false;  ///< goes on beyond the window
     bool cutRight = false;
 };

@@ -131,6 +131,7 @@ void paintPlot(const PaintJob& job, const QRectF& exposed, Picture& out) {
     paintBands(job, out);
     paintGrid(job, out);
     paintSections(job, out);
+    paintServings(job, out);
     for (const BlockBox& box : job.layout.blocks) {
         if (seen(box, exposed)) {
             paintBlock(job, box, out);
@@ -141,7 +142,6 @@ void paintPlot(const PaintJob& job, const QRectF& exposed, Picture& out) {
             paintHeat(job, lane, out);
         }
     }
-    paintServings(job, out);
 }
 
 void paintOverlay(const PaintJob& job, const TimelineOverlay& overlay, Picture& out) {

@@ -34,7 +34,7 @@ const TimelineStyle& TimelineStyle::paper() {
                                      .lineGap = 9,
                                      .labelGap = 40,
                                      .inset = 3,
-                                     .numberRoom = 17,
+                                     .numberRoom = 18,
                                      .rightRoom = 20,
                                      .heavyLine = 2,
                                      .thinLine = 0.6,

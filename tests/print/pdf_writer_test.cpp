@@ -41,7 +41,7 @@ class Pdf : public ::testing::Test {
 
     QString file() const { return QString::fromStdString(path()); }
 
-    std::unique_ptr<test::Prepared> prepared_ = test::disturbedLesson(3, 20);
+    std::unique_ptr<test::Prepared> prepared_ = test::disturbedLesson(20);
     PageLayout layout_;
     QTemporaryDir dir_;
     std::size_t pages_ = 0;

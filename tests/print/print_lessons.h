@@ -27,10 +27,9 @@ class Prepared {
     PlatingAnalysis analysis_;
 };
 
-/// About that many steps, arranged where that is possible in little time, else laid out one after
-/// the other. Names are 3 to 80 letters long.
-std::unique_ptr<Prepared> arrangedLesson(std::uint64_t seed, int steps);
-/// The same with collisions: every third step begins twenty minutes later.
-std::unique_ptr<Prepared> disturbedLesson(std::uint64_t seed, int steps);
+/// A supper of about that many steps.
+std::unique_ptr<Prepared> placedLesson(int steps);
+/// The same with collisions and pins: every third placement begins twenty minutes later.
+std::unique_ptr<Prepared> disturbedLesson(int steps);
 
 }  // namespace rangeline::test

@@ -90,14 +90,14 @@ TEST(Layout, NarrowBlocksOnPaperKeepRoomForTheirNumber) {
               2);
 }
 
-TEST(Layout, FreeRoomEndsAtTheNextBlockOfTheRow) {
+TEST(Layout, FreeRoomEndsAtTheNextBlockOfTheRowOrAtServing) {
     const TimelineModel model = test::sampleTimeline();
     const TimelineLayout layout = layOut(model, TimelineStyle::screen(), request(model));
     const BlockBox* work = boxOf(layout, 1);
     const BlockBox* waiting = boxOf(layout, 7);
     ASSERT_TRUE(work && waiting);
     EXPECT_DOUBLE_EQ(work->freeRight, waiting->rect.left());
-    EXPECT_DOUBLE_EQ(waiting->freeRight, layout.plot.right());
+    EXPECT_DOUBLE_EQ(waiting->freeRight, layout.scale.xOf(Instant::serving()));
 }
 
 TEST(UsedLanes, EmptyOnesAreLeftOut) {
