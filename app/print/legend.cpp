@@ -43,7 +43,7 @@ std::array<Entry, 7> entries(const TimelineStyle& style) {
     warming.patternColour = Colour::GridStrong;
     BoxShape deciding = swatch(Colour::WareFill, style.heavyLine);
     deciding.outline = Colour::Heavy;
-    BoxShape collision = swatch(Colour::WareFill, 2 * style.thinLine);
+    BoxShape collision = swatch(Colour::WareFill, style.thinLine);
     collision.pattern = Pattern::Hatch;
     collision.patternColour = Colour::Collision;
     return {Entry{QT_TRANSLATE_NOOP("Print", "the step, and hands at work"),

@@ -134,12 +134,12 @@ std::vector<QString> cells(const TimelineInput& input, const TimelineItem& item,
 void addRunningOrder(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
     const std::vector<TableColumn> columns = {{words("No."), 4, FontRole::BodyStrong},
                                               {words("Start"), 8.5},
-                                              {words("To plating"), 9.5},
-                                              {words("What"), 35},
+                                              {words("To plating"), 10.5},
+                                              {words("What"), 33},
                                               {words("Takes"), 9},
                                               {words("Where"), 25},
-                                              {words("Who"), 14},
-                                              {words("To spare"), 10}};
+                                              {words("Who"), 13},
+                                              {words("To spare"), 11.5}};
     const std::vector<PlanRow> plan = planRows(input.index, input.text);
     std::vector<std::vector<QString>> rows;
     for (const TimelineItem& item : model.items) {

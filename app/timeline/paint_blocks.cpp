@@ -1,3 +1,4 @@
+#include <QCoreApplication>
 #include <algorithm>
 
 #include "timeline/paint_help.h"
@@ -6,6 +7,17 @@ namespace rangeline {
 namespace {
 
 constexpr double gapBetweenRows = 1;
+
+/// In the lane of what is washed or turned on, that need not be named again.
+QString nameOf(const TimelineItem& item, BlockKind block, LaneKind lane) {
+    if (block == BlockKind::Wash && lane == LaneKind::Ware) {
+        return QCoreApplication::translate("Timeline", "wash");
+    }
+    if (block == BlockKind::TurnOn && lane == LaneKind::OvenHeat) {
+        return QCoreApplication::translate("Timeline", "turn on");
+    }
+    return item.name;
+}
 
 /// Paints one block: ground, state, marks, then its number and name where there is room.
 class BlockPainter {
@@ -21,6 +33,7 @@ class BlockPainter {
           part_(block_.main ? Part::MainBlock : Part::EchoBlock),
           out_(out),
           number_(job.style.numbers ? QString::number(item_.number) : QString()),
+          name_(nameOf(item_, block_.kind, lane_.kind)),
           numberWidth_(width(FontRole::BlockStrong, number_)) {}
 
     void run() {
@@ -108,7 +121,7 @@ class BlockPainter {
             box.pattern = Pattern::Hatch;
             box.patternColour = Colour::Collision;
             box.outline = Colour::Collision;
-            box.outlineWidth = 2 * style_.thinLine;
+            box.outlineWidth = style_.thinLine;
             add(box);
         }
         const bool shown = block_.main || lane_.kind == LaneKind::Cook;
@@ -123,6 +136,12 @@ class BlockPainter {
     void paintMark(Mark mark, double left, Colour colour) {
         const double size = style_.markSize;
         const QRectF box(left, rect_.center().y() - size / 2, size, size);
+        if (item_.collides) {
+            BoxShape plate;
+            plate.rect = box.adjusted(-1, -1, 1, 1);
+            plate.fill = Colour::PaleFill;
+            add(plate);
+        }
         out_.push_back({MarkShape{mark, box, colour}, part_, box_.block});
     }
 
@@ -164,15 +183,15 @@ class BlockPainter {
         }
         const double gap = number_.isEmpty() ? 0 : style_.inset;
         const QString name =
-            job_.measure.fitted(FontRole::Block, item_.name, inside - numberWidth_ - gap);
+            job_.measure.fitted(FontRole::Block, name_, inside - numberWidth_ - gap);
         const bool isEvent = box_.rect.width() <= 0;
         if (isEvent || inside < numberWidth_) {
             paintNarrow(isEvent, gap);
-        } else if (name == item_.name || roomBeside() < width(FontRole::Block, item_.name)) {
+        } else if (name == name_ || roomBeside() < width(FontRole::Block, name_)) {
             paintInside(number_, name, numberWidth_ + gap);
         } else {
             paintInside(number_, QString(), 0);
-            paintBeside(QString(), item_.name);
+            paintBeside(QString(), name_);
         }
     }
 
@@ -181,9 +200,9 @@ class BlockPainter {
         if (!isEvent && rect_.width() >= numberWidth_ + 2 * style_.heavyLine) {
             textLeft_ = (rect_.width() - numberWidth_) / 2;
             paintInside(number_, QString(), 0);
-            paintBeside(QString(), job_.measure.fitted(FontRole::Block, item_.name, roomBeside()));
+            paintBeside(QString(), job_.measure.fitted(FontRole::Block, name_, roomBeside()));
         } else if (isLookedFor()) {
-            paintBeside(number_, job_.measure.fitted(FontRole::Block, item_.name,
+            paintBeside(number_, job_.measure.fitted(FontRole::Block, name_,
                                                      roomBeside() - numberWidth_ - gap));
         }
     }
@@ -256,6 +275,7 @@ class BlockPainter {
     Part part_;
     Picture& out_;
     QString number_;
+    QString name_;
     double numberWidth_;
     double textLeft_ = 0;
     double textRight_ = 0;
