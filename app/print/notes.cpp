@@ -165,10 +165,12 @@ void addNotes(const TimelineInput& input, const TimelineModel& model, TextFlow& 
     }
 }
 
-QString guidanceNote() {
-    return words(
-        "Home guidance. If you serve the public, follow your local food code and health "
-        "department.");
+QString guidanceNote(SafetyProfile profile) {
+    return profile == SafetyProfile::Household
+               ? words(
+                     "Home guidance. If you serve the public, follow your local food code and "
+                     "health department.")
+               : words("Follow your local food code and health department.");
 }
 
 }  // namespace rangeline

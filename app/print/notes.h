@@ -10,7 +10,7 @@ void addRunningOrder(const TimelineInput& input, const TimelineModel& model, Tex
 /// What decides plating, then collisions, lateness and cautions in words.
 void addNotes(const TimelineInput& input, const TimelineModel& model, TextFlow& flow);
 
-/// "Home guidance. ..."
-QString guidanceNote();
+/// For the foot of every page: to follow the local food code.
+QString guidanceNote(SafetyProfile profile);
 
 }  // namespace rangeline

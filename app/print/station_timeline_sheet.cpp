@@ -1,6 +1,7 @@
 #include "print/station_timeline_sheet.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <array>
 
 #include "print/legend.h"
@@ -44,8 +45,9 @@ QString dishesText(const Lesson& lesson) {
     return listText(dishes);
 }
 
-/// When, what, for how many, who, in which units.
-QString factsText(const TextContext& text) {
+/// When, what, for how many, who, in which units, and how many collisions are left.
+QString factsText(const TimelineInput& input) {
+    const TextContext& text = input.text;
     const Head& head = text.lesson.head;
     const Clock clock(head, text.locale);
     const QDateTime serving = clock.moment(Instant::serving());
@@ -59,6 +61,11 @@ QString factsText(const TextContext& text) {
     }
     facts << (head.units == Units::UsCustomary ? words("temperatures in °F")
                                                : words("temperatures in °C"));
+    const auto collisions =
+        std::ranges::count(input.findings, Severity::Collision, &Finding::severity);
+    if (collisions > 0) {
+        facts << words("collisions: %1, listed at the end").arg(QString::number(collisions));
+    }
     return facts.join(QStringLiteral("  ·  "));
 }
 
@@ -69,7 +76,7 @@ class SheetMaker {
           layout_(layout),
           model_(buildTimeline(input)),
           name_(q(input.text.lesson.head.name)),
-          facts_(factsText(input.text)) {}
+          facts_(factsText(input)) {}
 
     SheetPages run() {
         sheet_.title = words("%1: station timeline").arg(name_);
@@ -89,10 +96,10 @@ class SheetMaker {
         for (Picture& page : flow.takePages()) {
             sheet_.pages.push_back(std::move(page));
         }
+        const QString note = guidanceNote(input_.text.lesson.head.profile);
         const int pages = static_cast<int>(sheet_.pages.size());
         for (int page = 0; page < pages; ++page) {
-            frame.addFoot(sheet_.pages[static_cast<std::size_t>(page)], guidanceNote(), page + 1,
-                          pages);
+            frame.addFoot(sheet_.pages[static_cast<std::size_t>(page)], note, page + 1, pages);
         }
         return std::move(sheet_);
     }

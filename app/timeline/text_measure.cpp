@@ -38,6 +38,22 @@ QString TextMeasure::fitted(FontRole font, const QString& text, double available
     if (width(font, text) <= available) {
         return text;
     }
+    if (available < fewestLetters * width(font, ellipsis) / 2) {
+        return {};
+    }
+    const auto quarters = static_cast<int>(available * 4);
+    auto& known = cuts_[static_cast<std::size_t>(font)];
+    const std::pair key(text, quarters);
+    if (const auto found = known.constFind(key); found != known.cend()) {
+        return *found;
+    }
+    if (known.size() >= mostRemembered) {
+        known.clear();
+    }
+    return *known.insert(key, cut(font, text, quarters / 4.0));
+}
+
+QString TextMeasure::cut(FontRole font, const QString& text, double available) const {
     const qsizetype letters = lettersThatFit(font, text, available - width(font, ellipsis));
     return letters < fewestLetters ? QString() : text.left(letters).trimmed() + ellipsis;
 }

@@ -4,6 +4,8 @@
 #include <QHash>
 #include <QString>
 #include <array>
+#include <utility>
+#include <vector>
 
 #include "timeline/primitives.h"
 
@@ -27,9 +29,12 @@ class TextMeasure {
     virtual double measure(FontRole font, const QString& text) const = 0;
 
   private:
+    QString cut(FontRole font, const QString& text, double available) const;
     qsizetype lettersThatFit(FontRole font, const QString& text, double available) const;
 
     mutable std::array<QHash<QString, double>, fontRoleCount> widths_;
+    /// Cut texts by text and quarters of a unit.
+    mutable std::array<QHash<std::pair<QString, int>, QString>, fontRoleCount> cuts_;
 };
 
 }  // namespace rangeline
