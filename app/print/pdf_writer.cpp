@@ -2,7 +2,8 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
-#include <QFontDatabase>
+#include <QFontInfo>
+#include <QGuiApplication>
 #include <QPainter>
 #include <QPdfWriter>
 
@@ -14,6 +15,12 @@ namespace {
 
 constexpr int pointsPerInch = 72;
 
+/// Without any font Qt still lists families, but finds none for a font that is asked for; all texts
+/// would become boxes.
+bool hasFonts() {
+    return !QFontInfo(QGuiApplication::font()).family().isEmpty();
+}
+
 Fault cannotWrite(const char* reason) {
     return {FaultCode::CannotWrite,
             {},
@@ -23,7 +30,7 @@ Fault cannotWrite(const char* reason) {
 }  // namespace
 
 Result<QByteArray, Fault> writePdf(const SheetPages& sheet, const PageLayout& layout) {
-    if (QFontDatabase::families().isEmpty()) {
+    if (!hasFonts()) {
         return cannotWrite(QT_TRANSLATE_NOOP("PdfWriter", "no fonts are installed"));
     }
     QByteArray bytes;

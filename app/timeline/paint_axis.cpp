@@ -78,6 +78,21 @@ void paintAxisHead(const PaintJob& job, double top, const QString& name, Picture
     addText(job.measure, out, Part::Axis, -1, {fitted, {}, FontRole::Small, Colour::InkSoft}, room);
 }
 
+void paintSectionTitles(const PaintJob& job, Picture& out) {
+    // The strip beside a section's title is empty, so that a long one may go on there.
+    const double left = job.layout.heads.left() + job.style.inset;
+    const double width = job.layout.bounds.width() - 2 * job.style.inset;
+    for (const SectionBox& box : job.layout.sections) {
+        const QString& title = job.model.sections[static_cast<std::size_t>(box.section)].title;
+        addText(job.measure, out, Part::LaneHead, -1,
+                {job.measure.fitted(FontRole::BlockStrong, title, width),
+                 {},
+                 FontRole::BlockStrong,
+                 Colour::Ink},
+                QRectF(left, box.top, width, job.style.sectionHeight));
+    }
+}
+
 }  // namespace
 
 void paintAxis(const PaintJob& job, Picture& out) {
@@ -100,17 +115,7 @@ void paintHeads(const PaintJob& job, Picture& out) {
     out.push_back({ground, Part::LaneHead, -1});
     const double left = layout.heads.left() + job.style.inset;
     const double width = layout.heads.width() - 2 * job.style.inset;
-    // The strip beside a section's title is empty, so that a long one may go on there.
-    const double stripWidth = layout.bounds.width() - 2 * job.style.inset;
-    for (const SectionBox& box : layout.sections) {
-        const QString& title = job.model.sections[static_cast<std::size_t>(box.section)].title;
-        addText(job.measure, out, Part::LaneHead, -1,
-                {job.measure.fitted(FontRole::BlockStrong, title, stripWidth),
-                 {},
-                 FontRole::BlockStrong,
-                 Colour::Ink},
-                QRectF(left, box.top, width, job.style.sectionHeight));
-    }
+    paintSectionTitles(job, out);
     for (const LaneBox& box : layout.lanes) {
         const QString& name = job.model.lanes[static_cast<std::size_t>(box.lane)].name;
         addText(job.measure, out, Part::LaneHead, box.lane,
