@@ -56,29 +56,59 @@ std::vector<double> laneHeights(const TimelineModel& model, const TimelineStyle&
     return heights;
 }
 
-/// As many lanes a page as have room, in order.
-std::vector<std::vector<int>> splitLanes(const TimelineModel& model, const TimelineStyle& style,
-                                         const std::vector<int>& lanes,
-                                         const std::vector<double>& heights, double available) {
-    std::vector<std::vector<int>> pages;
-    double left = 0;
-    int section = -1;
-    for (const int lane : lanes) {
-        const auto index = static_cast<std::size_t>(lane);
-        const bool newSection = model.lanes[index].section != section;
-        const double height = heights[index];
-        const double needed = height + (newSection ? style.sectionHeight : 0);
-        if (pages.empty() || needed > left) {
-            pages.emplace_back();
-            left = available - 2 * style.axisRow - style.sectionHeight - height;
-        } else {
-            left -= needed;
+/// Fills pages with as many lanes as have room, in order; a group that would be cut begins a page.
+class LaneSplitter {
+  public:
+    LaneSplitter(const TimelineModel& model, const TimelineStyle& style,
+                 const std::vector<double>& heights, double available)
+        : model_(model), style_(style), heights_(heights), page_(available - 2 * style.axisRow) {}
+
+    std::vector<std::vector<int>> split(const std::vector<int>& lanes) {
+        for (std::size_t i = 0; i < lanes.size(); ++i) {
+            const int section = sectionOf(lanes[i]);
+            const bool newGroup = i > 0 && groupOf(lanes[i]) != groupOf(lanes[i - 1]);
+            const bool cut = newGroup && heightOfGroup(lanes, i) > left_;
+            const bool newSection = i == 0 || section != sectionOf(lanes[i - 1]);
+            const double height = heights_[static_cast<std::size_t>(lanes[i])];
+            const double needed = height + (newSection ? style_.sectionHeight : 0);
+            if (pages_.empty() || cut || needed > left_) {
+                pages_.emplace_back();
+                left_ = page_ - style_.sectionHeight - height;
+            } else {
+                left_ -= needed;
+            }
+            pages_.back().push_back(lanes[i]);
         }
-        section = model.lanes[index].section;
-        pages.back().push_back(lane);
+        return std::move(pages_);
     }
-    return pages;
-}
+
+  private:
+    int sectionOf(int lane) const { return model_.lanes[static_cast<std::size_t>(lane)].section; }
+    int groupOf(int lane) const {
+        return model_.sections[static_cast<std::size_t>(sectionOf(lane))].group;
+    }
+
+    /// With its section titles, from its first lane on.
+    double heightOfGroup(const std::vector<int>& lanes, std::size_t first) const {
+        double height = style_.sectionHeight;
+        for (std::size_t i = first; i < lanes.size(); ++i) {
+            if (groupOf(lanes[i]) != groupOf(lanes[first])) {
+                break;
+            }
+            const bool newSection = i > first && sectionOf(lanes[i]) != sectionOf(lanes[i - 1]);
+            height += heights_[static_cast<std::size_t>(lanes[i])] +
+                      (newSection ? style_.sectionHeight : 0);
+        }
+        return height;
+    }
+
+    const TimelineModel& model_;
+    const TimelineStyle& style_;
+    const std::vector<double>& heights_;
+    double page_;
+    double left_ = 0;
+    std::vector<std::vector<int>> pages_;
+};
 
 }  // namespace
 
@@ -92,7 +122,7 @@ std::vector<TimelinePage> splitTimeline(const TimelineModel& model, const Timeli
     const std::vector<double> heights = laneHeights(model, style, windows, unitsPerMinute, lanes);
     std::vector<TimelinePage> pages;
     for (const Interval& window : windows) {
-        for (auto& part : splitLanes(model, style, lanes, heights, body.height())) {
+        for (auto& part : LaneSplitter(model, style, heights, body.height()).split(lanes)) {
             pages.push_back({window, std::move(part), unitsPerMinute});
         }
     }

@@ -65,5 +65,15 @@ TEST(TimelinePages, TooManyLanesAreSplit) {
                                    test::cookLane));
 }
 
+TEST(TimelinePages, AGroupThatWouldBeCutBeginsAPage) {
+    TimelineModel model = lasting(60);
+    model.sections[2].group = model.sections[3].group = 1;  // pans and cooks
+    // Room for all but the cooks.
+    const auto pages = splitTimeline(model, TimelineStyle::paper(), {770, 170});
+    ASSERT_EQ(pages.size(), 2U);
+    EXPECT_THAT(pages[0].lanes, ElementsAre(test::heatLane, test::rackLane, test::burnerLane));
+    EXPECT_THAT(pages[1].lanes, ElementsAre(test::panLane, test::cookLane));
+}
+
 }  // namespace
 }  // namespace rangeline
