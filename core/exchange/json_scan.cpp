@@ -6,7 +6,7 @@
 #include <unordered_set>
 #include <vector>
 
-#include "model/quantity_text.h"
+#include "model/characters.h"
 
 namespace rangeline {
 namespace {
@@ -26,7 +26,7 @@ std::string placeOf(const std::vector<Level>& levels) {
         if (!level.object) {
             place += "[" + std::to_string(level.index) + "]";
         } else if (!level.key.empty()) {
-            place += (place.empty() ? "" : ".") + level.key;
+            place += (place.empty() ? "" : ".") + excerpt(level.key);
         }
     }
     return place;

@@ -6,7 +6,7 @@
 #include "exchange/field_reader.h"
 #include "exchange/json_scan.h"
 #include "exchange/lesson_file.h"
-#include "model/quantity_text.h"
+#include "model/characters.h"
 #include "model/validate.h"
 
 namespace rangeline {

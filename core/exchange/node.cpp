@@ -7,7 +7,7 @@
 #include <limits>
 #include <numeric>
 
-#include "model/quantity_text.h"
+#include "model/characters.h"
 
 namespace rangeline {
 namespace {
@@ -124,6 +124,7 @@ void Node::report(FaultCode code, std::vector<std::string> figures) const {
 void Node::report(Fault fault) const {
     if (!failed()) {
         fault.place = place_.text();
+        fault.figures = presentable(std::move(fault.figures));
         faults_.fault = std::move(fault);
     }
 }

@@ -4,6 +4,7 @@
 #include <limits>
 
 #include "exchange/segment_form.h"
+#include "model/characters.h"
 #include "model/quantity_text.h"
 
 namespace rangeline {

@@ -3,6 +3,7 @@
 #include <optional>
 #include <span>
 
+#include "model/characters.h"
 #include "model/quantity_text.h"
 
 namespace rangeline {
@@ -276,22 +277,6 @@ Result<Amount, Fault> parseAmount(std::string_view text) {
         return badText("not an amount", text);
     }
     return Amount{*low, *high, std::string(cursor.rest())};
-}
-
-std::string excerpt(std::string_view text) {
-    constexpr std::size_t longest = 60;
-    std::string shown;
-    for (const char c : text) {
-        shown += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? '?' : c;
-    }
-    if (shown.size() <= longest) {
-        return shown;
-    }
-    std::size_t end = longest;
-    while (end > 0 && (static_cast<unsigned char>(shown[end]) & 0xC0U) == 0x80U) {
-        --end;  // never cut a character in two
-    }
-    return shown.substr(0, end) + "...";
 }
 
 }  // namespace rangeline

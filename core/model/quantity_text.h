@@ -42,7 +42,4 @@ Result<std::int64_t, Fault> parseVolume(std::string_view text);
 Result<Rational, Fault> parseRational(std::string_view text);
 Result<Amount, Fault> parseAmount(std::string_view text);
 
-/// The text as it may stand in a message: short, and without control characters.
-std::string excerpt(std::string_view text);
-
 }  // namespace rangeline

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 
+#include "model/characters.h"
 #include "model/quantity_text.h"
 #include "model/validate_parts.h"
 

@@ -33,6 +33,7 @@ class OrderGraph {
                       std::int64_t least);
     void addWait(const LinkPoint& from, const LinkPoint& to, std::int64_t least, bool each);
     void addStep(std::size_t number);
+    std::vector<std::size_t> waitingForFood() const;
 
     const StepIndex& steps_;
     std::vector<bool> batched_;
@@ -125,7 +126,8 @@ std::vector<std::size_t> circleFrom(std::size_t start, const std::vector<std::si
     return circle;
 }
 
-std::vector<std::size_t> OrderGraph::circleOfFood() const {
+/// How many steps each one still waits for when all that can be done has been done.
+std::vector<std::size_t> OrderGraph::waitingForFood() const {
     const std::size_t count = steps_.all().size();
     std::vector<std::vector<std::size_t>> after(count);
     std::vector<std::size_t> waitsFor(count, 0);
@@ -146,20 +148,24 @@ std::vector<std::size_t> OrderGraph::circleOfFood() const {
             }
         }
     }
-    if (ready.size() == count) {
+    return waitsFor;
+}
+
+std::vector<std::size_t> OrderGraph::circleOfFood() const {
+    const std::vector<std::size_t> waitsFor = waitingForFood();
+    const auto left = std::ranges::find_if(waitsFor, [](std::size_t n) { return n > 0; });
+    if (left == waitsFor.end()) {
         return {};
     }
     // What is left waits for something that is left.
-    std::vector<std::size_t> before(count);
+    std::vector<std::size_t> before(waitsFor.size());
     std::iota(before.begin(), before.end(), std::size_t{0});
-    std::size_t left = count;
     for (const Edge& edge : food_) {
         if (waitsFor[edge.from] > 0 && waitsFor[edge.to] > 0) {
             before[edge.to] = edge.from;
-            left = edge.to;
         }
     }
-    return circleFrom(left, before);
+    return circleFrom(static_cast<std::size_t>(left - waitsFor.begin()), before);
 }
 
 std::vector<std::size_t> OrderGraph::circleOfTime() const {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "model/characters.h"
 #include "model/quantity_text.h"
 
 namespace rangeline {
@@ -10,43 +11,11 @@ namespace {
 constexpr std::size_t longestText = 10'000;
 constexpr std::size_t longestId = 100;
 
-/// Takes the first character off; 0xFFFFFFFF for bytes that are no UTF-8.
-std::uint32_t takeCharacter(std::string_view& rest) {
-    constexpr std::uint32_t bad = 0xFFFFFFFF;
-    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(rest[i]); };
-    const unsigned char first = byte(0);
-    const std::size_t size = first < 0x80 ? 1 : first < 0xE0 ? 2 : first < 0xF0 ? 3 : 4;
-    if ((first >= 0x80 && first < 0xC2) || first > 0xF4 || rest.size() < size) {
-        rest = {};
-        return bad;
-    }
-    std::uint32_t character = size == 1 ? first : first & (0xFFU >> (size + 1));
-    for (std::size_t i = 1; i < size; ++i) {
-        if ((byte(i) & 0xC0U) != 0x80U) {
-            rest = {};
-            return bad;
-        }
-        character = character << 6U | (byte(i) & 0x3FU);
-    }
-    rest.remove_prefix(size);
-    const bool tooLong = (size == 3 && character < 0x800) || (size == 4 && character < 0x10000);
-    const bool surrogate = character >= 0xD800 && character < 0xE000;
-    return tooLong || surrogate || character > 0x10FFFF ? bad : character;
-}
-
-/// Control characters, and those that turn the direction of writing (Unicode's Bidi_Control).
-bool mayStandInText(std::uint32_t c) {
-    const bool control = c < 0x20 || (c >= 0x7F && c < 0xA0);
-    const bool turns = c == 0x061C || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) ||
-                       (c >= 0x2066 && c <= 0x2069);
-    return !control && !turns && c != 0xFFFFFFFF;
-}
-
 }  // namespace
 
 void ValueChecks::report(const Place& place, FaultCode code, std::vector<std::string> figures) {
     if (!full()) {
-        faults_.push_back({code, place.text(), std::move(figures)});
+        faults_.push_back({code, place.text(), presentable(std::move(figures))});
     }
 }
 

@@ -91,6 +91,15 @@ TEST(BadLesson, RepeatedKeysAreRefused) {
               (Fault{FaultCode::DuplicateKey, "servings[0]", {"covers"}}));
 }
 
+TEST(BadLesson, NothingFromTheFileCanSteerATerminal) {
+    EXPECT_EQ(faultAfter("\"version\"", R"("\u001b[2J": {"a": 1, "a": 2}, "version")"),
+              (Fault{FaultCode::DuplicateKey, "?[2J", {"a"}}));
+    EXPECT_EQ(faultAfter("\"version\"", R"("\u001b[2J": 1, "version")"),
+              (Fault{FaultCode::UnknownKey, "", {"?[2J", ""}}));
+    EXPECT_EQ(faultAfter("[\"ann\"]", R"(["\u001b[2J"])"),
+              (Fault{FaultCode::UnknownReference, "lesson.crew[0]", {"?[2J", "cook"}}));
+}
+
 TEST(BadLesson, MissingKeysAreNamed) {
     EXPECT_EQ(faultAfter("\"covers\": 4,", ""),
               (Fault{FaultCode::MissingKey, "servings[0]", {"covers"}}));

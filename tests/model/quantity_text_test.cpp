@@ -173,12 +173,5 @@ TEST(QuantityText, WhateverIsWrittenIsReadBackExactly) {
     }
 }
 
-TEST(QuantityText, ExcerptsAreShortAndHarmless) {
-    EXPECT_EQ(excerpt("plain"), "plain");
-    EXPECT_EQ(excerpt("a\nb\x1b[31m"), "a?b?[31m");
-    const std::string cut = excerpt(std::string(59, 'x') + "éé");
-    EXPECT_EQ(cut, std::string(59, 'x') + "...");
-}
-
 }  // namespace
 }  // namespace rangeline
