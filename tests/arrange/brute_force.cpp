@@ -49,27 +49,34 @@ class BruteForce {
         placeOptional(i + 1);
         for (const CookId& cook : lesson_.head.crew) {
             eachStart([&](Instant start) {
-                Placement& placement = lesson_.placements[optional_[i]];
-                placement = Placement{};
-                placement.start = start;
-                placement.hands = {{cook, 0}};
-                placement.oven = firstSetting(optional_[i]);
-                placeOptional(i + 1);
+                for (const auto& setting : settingsOf(optional_[i])) {
+                    Placement& placement = lesson_.placements[optional_[i]];
+                    placement = Placement{};
+                    placement.start = start;
+                    placement.hands = {{cook, 0}};
+                    placement.oven = setting;
+                    placeOptional(i + 1);
+                }
             });
         }
         lesson_.placements.erase(optional_[i]);
     }
 
-    /// Turning on names a setting, which the rules do not look at.
-    std::optional<OvenSpot> firstSetting(const PlacementKey& key) const {
+    /// What an oven may be turned on to; nothing for a wash.
+    std::vector<std::optional<OvenSpot>> settingsOf(const PlacementKey& key) const {
         const auto* turnOn = std::get_if<TurnOnKey>(&key);
         if (turnOn == nullptr) {
-            return std::nullopt;
+            return {std::nullopt};
         }
         const int item = ovenItem(lesson_.kitchen, turnOn->oven);
         const Oven& oven = lesson_.kitchen.ovens[static_cast<std::size_t>(item)];
-        return OvenSpot{oven.id, 0, oven.settingsWithin(oven.lowest, oven.highest).front(),
-                        OvenMode::Bake};
+        std::vector<std::optional<OvenSpot>> settings;
+        for (const OvenLoad& load : expanded_.ovenLoads) {
+            for (const Temperature t : oven.settingsWithin(load.heat.lowest, load.heat.highest)) {
+                settings.push_back(OvenSpot{oven.id, 0, t, load.heat.mode});
+            }
+        }
+        return settings;
     }
 
     void placeTask(std::size_t i) {

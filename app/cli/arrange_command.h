@@ -1,0 +1,9 @@
+#pragma once
+
+#include "cli/command.h"
+
+namespace rangeline {
+
+Exit runArrange(const Invocation& invocation);
+
+}  // namespace rangeline

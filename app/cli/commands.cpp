@@ -1,0 +1,62 @@
+#include <QtGlobal>
+#include <algorithm>
+#include <array>
+
+#include "cli/arrange_command.h"
+#include "cli/check_command.h"
+#include "cli/command.h"
+#include "cli/explain_command.h"
+#include "cli/print_command.h"
+
+namespace rangeline {
+namespace {
+
+constexpr Option json{"--json", nullptr,
+                      QT_TRANSLATE_NOOP("Command", "answer in JSON, for programs")};
+
+constexpr std::array jsonOnly = {json};
+
+constexpr std::array arrangeOptions = {
+    Option{"-o", "OUT.json", QT_TRANSLATE_NOOP("Command", "write the arranged lesson")},
+    Option{"--limit", "SECONDS",
+           QT_TRANSLATE_NOOP("Command", "stop with the best plan so far (10 unless given)")},
+    Option{"--seed", "N", QT_TRANSLATE_NOOP("Command", "another order of trying (1 unless given)")},
+    json,
+};
+
+constexpr std::array printOptions = {
+    Option{"-o", "OUT.pdf", QT_TRANSLATE_NOOP("Command", "the PDF to write")},
+    Option{"--sheet", "NAME", QT_TRANSLATE_NOOP("Command", "timeline, unless given")},
+    Option{"--paper", "a4|letter",
+           QT_TRANSLATE_NOOP("Command", "letter for °F lessons, else a4, unless given")},
+    json,
+};
+
+constexpr std::array rows = {
+    Command{"check",
+            QT_TRANSLATE_NOOP("Command", "says what collides, what is late and what to mind"),
+            jsonOnly, false, runCheck},
+    Command{"arrange",
+            QT_TRANSLATE_NOOP("Command", "places every step that is not pinned and shows the plan"),
+            arrangeOptions, false, runArrange},
+    Command{"explain",
+            QT_TRANSLATE_NOOP("Command",
+                              "says what decides plating and how many minutes the rest can spare"),
+            jsonOnly, false, runExplain},
+    Command{"print", QT_TRANSLATE_NOOP("Command", "writes the station timeline as PDF"),
+            printOptions, true, runPrint},
+};
+
+}  // namespace
+
+std::span<const Command> commands() {
+    return rows;
+}
+
+const Command* findCommand(const QString& name) {
+    const auto* found = std::ranges::find_if(
+        rows, [&](const Command& row) { return QString::fromUtf8(row.name) == name; });
+    return found == rows.end() ? nullptr : found;
+}
+
+}  // namespace rangeline

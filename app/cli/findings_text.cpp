@@ -1,0 +1,76 @@
+#include "cli/findings_text.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "text/columns.h"
+#include "text/finding_text.h"
+
+namespace rangeline {
+namespace {
+
+/// As many steps not placed are named; more are counted.
+constexpr std::ptrdiff_t namedUnplaced = 3;
+
+QString tr(const char* text, int n = -1) {
+    return QCoreApplication::translate("Findings", text, nullptr, n);
+}
+
+QString heading(Severity severity, int count) {
+    switch (severity) {
+        case Severity::Collision:
+            return count == 1 ? tr("1 collision") : tr("%1 collisions").arg(count);
+        case Severity::Late:
+            return count == 1 ? tr("1 step is late") : tr("%1 steps are late").arg(count);
+        case Severity::Caution:
+            return count == 1 ? tr("1 caution") : tr("%1 cautions").arg(count);
+    }
+    return {};
+}
+
+QString item(const QString& text, int width) {
+    return QStringLiteral("  - ") + wrapped(text, width - 4).join(QStringLiteral("\n    ")) + '\n';
+}
+
+bool isUnplaced(const Finding& finding) {
+    return finding.code == FindingCode::NotPlaced;
+}
+
+QString section(const std::vector<Finding>& findings, const TextContext& context, int width) {
+    QString text = heading(findings.front().severity, static_cast<int>(findings.size())) + '\n';
+    const auto unplaced = std::ranges::count_if(findings, isUnplaced);
+    if (unplaced > namedUnplaced) {
+        text += item(
+            tr("%1 steps are not placed yet: rangeline arrange places them.").arg(unplaced), width);
+    }
+    for (const Finding& finding : findings) {
+        if (!isUnplaced(finding) || unplaced <= namedUnplaced) {
+            text += item(sentence(finding, context) + ' ' + hint(finding, context), width);
+        }
+    }
+    return text + '\n';
+}
+
+}  // namespace
+
+QString findingsText(const OpenedLesson& opened, int width) {
+    QString text;
+    for (const Severity severity : {Severity::Collision, Severity::Late, Severity::Caution}) {
+        std::vector<Finding> findings = opened.findings();
+        std::erase_if(findings, [severity](const Finding& f) { return f.severity != severity; });
+        if (!findings.empty()) {
+            text += section(findings, opened.text(), width);
+        } else if (severity == Severity::Collision) {
+            text += tr("No collisions.") + QStringLiteral("\n\n");
+        }
+    }
+    if (needsSafetyNote(opened.findings())) {
+        const Head& head = opened.lesson().head;
+        text +=
+            wrapped(safetyNote(head.profile, head.units, opened.text().locale), width).join('\n') +
+            '\n';
+    }
+    return text;
+}
+
+}  // namespace rangeline

@@ -1,0 +1,45 @@
+#pragma once
+// A lesson as the commands use it: read, expanded, indexed and checked.
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "analysis/critical_path.h"
+#include "analysis/use_index.h"
+#include "check/check.h"
+#include "cli/command.h"
+#include "text/names.h"
+
+namespace rangeline {
+
+/// Everything that can be known of one lesson. Made of parts that refer to each other, so it stays
+/// where it is.
+class OpenedLesson {
+  public:
+    OpenedLesson(Lesson lesson, const QLocale& locale);
+    OpenedLesson(const OpenedLesson&) = delete;
+    OpenedLesson& operator=(const OpenedLesson&) = delete;
+
+    const Lesson& lesson() const { return lesson_; }
+    const UseIndex& index() const { return index_; }
+    const TextContext& text() const { return text_; }
+    const std::vector<Finding>& findings() const { return findings_; }
+    const PlatingAnalysis& plating() const { return plating_; }
+    /// Nothing collides and nothing is late that may not be.
+    bool works() const;
+
+  private:
+    Lesson lesson_;
+    Expanded expanded_;
+    UseIndex index_;
+    TextContext text_;
+    std::vector<Finding> findings_;
+    PlatingAnalysis plating_;
+};
+
+/// Reads the file, or standard input for "-"; says what is wrong on stderr and returns nothing.
+std::optional<Lesson> readLesson(const Invocation& invocation);
+std::unique_ptr<OpenedLesson> openLesson(const Invocation& invocation);
+
+}  // namespace rangeline
