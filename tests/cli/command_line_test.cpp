@@ -1,0 +1,179 @@
+// The program as a user calls it: exits, streams, files.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QTemporaryDir>
+
+#include "check/check.h"
+#include "cli/run_program.h"
+#include "exchange/lesson_file.h"
+#include "support/lesson_builder.h"
+
+namespace rangeline::test {
+namespace {
+
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::Not;
+
+/// Two steps in one pan and a plate; nothing is placed yet.
+LessonBuilder supper() {
+    LessonBuilder builder;
+    builder.burner("left");
+    builder.ware("pan", "saute-pan").cleaning.takes = 2_min;
+    for (const char* id : {"leeks", "glaze"}) {
+        Step& step = builder.step(id, {hands(3_min), away(5_min)});
+        step.heat = onBurner();
+        step.wares = {fresh("saute-pan")};
+        step.wares.front().turnedOut = true;
+    }
+    builder.step("plate", {hands(2_min)}).plates = true;
+    builder.uses("plate", "leeks");
+    builder.uses("plate", "glaze");
+    return builder;
+}
+
+class CommandLine : public testing::Test {
+  protected:
+    QString path(const char* name) const { return folder_.filePath(QString::fromUtf8(name)); }
+
+    QString stored(const Lesson& lesson, const char* name = "lesson.json") const {
+        EXPECT_FALSE(saveLesson(path(name).toStdString(), lesson));
+        return path(name);
+    }
+
+    QString storedText(const QByteArray& text) const {
+        QFile file(path("text.json"));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(text);
+        return file.fileName();
+    }
+
+    static QJsonObject json(const QByteArray& bytes) {
+        return QJsonDocument::fromJson(bytes).object();
+    }
+
+    QTemporaryDir folder_;
+};
+
+TEST_F(CommandLine, HelpAndVersionGoToStandardOutput) {
+    for (const QStringList& words : {QStringList{"--help"}, {"--version"}, {"check", "--help"}}) {
+        const Ended ended = runProgram(words);
+        EXPECT_EQ(ended.exit, 0);
+        EXPECT_THAT(ended.out.toStdString(), Not(IsEmpty()));
+        EXPECT_THAT(ended.err.toStdString(), IsEmpty());
+    }
+}
+
+TEST_F(CommandLine, WrongUsageEndsInTwoAndSaysWhat) {
+    const QString file = stored(supper().lesson);
+    for (const QStringList& words : {QStringList{},
+                                     {"cook", file},
+                                     {"check"},
+                                     {"check", file, file},
+                                     {"check", file, "--no"},
+                                     {"arrange", file, "--limit"},
+                                     {"arrange", file, "--limit", "soon"},
+                                     {"print", file},
+                                     {"print", file, "-o", path("a.pdf"), "--paper", "a0"},
+                                     {"print", file, "-o", path("a.pdf"), "--sheet", "poem"}}) {
+        const Ended ended = runProgram(words);
+        EXPECT_EQ(ended.exit, 2) << words.join(' ').toStdString();
+        EXPECT_THAT(ended.out.toStdString(), IsEmpty());
+        EXPECT_THAT(ended.err.toStdString(), HasSubstr("rangeline: "));
+    }
+    EXPECT_FALSE(QFile::exists(path("a.pdf")));
+}
+
+TEST_F(CommandLine, UnusableInputEndsInTwoWithOneSentence) {
+    for (const QString& file :
+         {path("missing.json"), folder_.path(), storedText(""), storedText("{"), storedText("[1]"),
+          storedText("{\"rangeline\":\"lesson\",\"version\":99}")}) {
+        for (const char* command : {"check", "arrange", "explain"}) {
+            const Ended ended = runProgram({command, file});
+            EXPECT_EQ(ended.exit, 2) << command << ' ' << file.toStdString();
+            EXPECT_THAT(ended.out.toStdString(), IsEmpty());
+            EXPECT_EQ(ended.err.count('\n'), 1) << ended.err.toStdString();
+        }
+    }
+}
+
+TEST_F(CommandLine, CheckEndsInOneWhileStepsAreNotPlaced) {
+    const Ended ended = runProgram({"check", stored(supper().lesson)});
+    EXPECT_EQ(ended.exit, 1);
+    EXPECT_THAT(ended.out.toStdString(), HasSubstr("3 collisions"));
+}
+
+TEST_F(CommandLine, ArrangeWritesALessonThatChecks) {
+    const QString out = path("arranged.json");
+    const Ended arranged = runProgram({"arrange", stored(supper().lesson), "-o", out});
+    ASSERT_EQ(arranged.exit, 0) << arranged.err.toStdString();
+    EXPECT_THAT(arranged.out.toStdString(), HasSubstr("Proved"));
+
+    const Ended checked = runProgram({"check", out});
+    EXPECT_EQ(checked.exit, 0) << checked.out.toStdString();
+    const auto lesson = loadLesson(out.toStdString());
+    ASSERT_TRUE(lesson.ok());
+    for (const Finding& finding : checkLesson(lesson.value(), expand(lesson.value()))) {
+        EXPECT_EQ(finding.severity, Severity::Caution);
+    }
+}
+
+TEST_F(CommandLine, ArrangeAnswersProgramsInJson) {
+    const Ended ended = runProgram({"arrange", stored(supper().lesson), "--json"});
+    ASSERT_EQ(ended.exit, 0);
+    const QJsonObject answer = json(ended.out);
+    EXPECT_EQ(answer["status"].toString(), "proved");
+    EXPECT_EQ(answer["plan"].toArray().size(), 4);  // three steps and a wash
+}
+
+TEST_F(CommandLine, ArrangeGivesTheSamePlanTwice) {
+    const QString file = stored(supper().lesson);
+    const Ended first = runProgram({"arrange", file, "-o", "-"});
+    EXPECT_EQ(first.exit, 0);
+    EXPECT_EQ(runProgram({"arrange", file, "-o", "-"}).out, first.out);
+}
+
+TEST_F(CommandLine, NotPossibleEndsInOneAndLeavesTheOldFile) {
+    LessonBuilder builder = supper();
+    builder.lesson.head.kitchenOpens = minute(-5);
+    const QString out = stored(supper().lesson, "old.json");
+    const auto before = loadLesson(out.toStdString()).value();
+    const Ended ended = runProgram({"arrange", stored(builder.lesson), "-o", out});
+    EXPECT_EQ(ended.exit, 1);
+    EXPECT_THAT(ended.out.toStdString(), HasSubstr("Not possible"));
+    EXPECT_EQ(loadLesson(out.toStdString()).value(), before);
+}
+
+TEST_F(CommandLine, ExplainNamesWhatDecidesPlating) {
+    const QString file = path("arranged.json");
+    ASSERT_EQ(runProgram({"arrange", stored(supper().lesson), "-o", file}).exit, 0);
+    const Ended ended = runProgram({"explain", file});
+    EXPECT_EQ(ended.exit, 0);
+    EXPECT_THAT(ended.out.toStdString(), HasSubstr("What decides plating"));
+    EXPECT_THAT(json(runProgram({"explain", file, "--json"}).out).keys().size(), testing::Ge(1));
+}
+
+TEST_F(CommandLine, ALessonComesFromStandardInput) {
+    const QByteArray lesson = QByteArray::fromStdString(writeLesson(supper().lesson));
+    EXPECT_EQ(runProgram({"check", "-"}, lesson).exit, 1);
+    EXPECT_EQ(runProgram({"check", "-"}, lesson.left(40)).exit, 2);
+}
+
+TEST_F(CommandLine, PrintWritesAPdfWithoutADisplay) {
+    const QString file = path("arranged.json");
+    ASSERT_EQ(runProgram({"arrange", stored(supper().lesson), "-o", file}).exit, 0);
+    const Ended ended = runProgram({"print", file, "-o", path("sheet.pdf"), "--paper", "letter"});
+    ASSERT_EQ(ended.exit, 0) << ended.err.toStdString();
+    QFile pdf(path("sheet.pdf"));
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(pdf.readAll().startsWith("%PDF"));
+}
+
+}  // namespace
+}  // namespace rangeline::test
