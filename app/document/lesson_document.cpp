@@ -1,0 +1,101 @@
+#include "document/lesson_document.h"
+
+#include <utility>
+
+#include "document/edit_command.h"
+#include "exchange/lesson_file.h"
+#include "model/validate.h"
+
+namespace rangeline {
+namespace {
+
+Lesson emptyLesson() {
+    Lesson lesson;
+    lesson.head.servingTime = "2000-01-01T18:00";
+    lesson.head.zone = "UTC";
+    lesson.head.crew = {CookId{"cook"}};
+    lesson.kitchen.cooks = {{CookId{"cook"}, LessonDocument::tr("Cook").toStdString(), 100, {}}};
+    return lesson;
+}
+
+/// Takes out what would stay as it is; whether anything is left.
+struct DropsNothing {
+    const Lesson& lesson;
+
+    bool operator()(SetPlacements& edit) const {
+        std::erase_if(edit.changes, [&](const PlacementChange& change) {
+            const auto found = lesson.placements.find(change.key);
+            return found == lesson.placements.end() ? !change.placement
+                                                    : change.placement == found->second;
+        });
+        return !edit.changes.empty();
+    }
+    bool operator()(const SetHead& edit) const { return edit.head != lesson.head; }
+    bool operator()(const SetKitchen& edit) const { return edit.kitchen != lesson.kitchen; }
+    bool operator()(const SetServings& edit) const { return edit.servings != lesson.servings; }
+    bool operator()(const SetChoices& edit) const { return edit.choices != lesson.choices; }
+};
+
+std::optional<Fault> faultAfter(Lesson lesson, const Edit& edit) {
+    rangeline::apply(lesson, edit);
+    const std::vector<Fault> faults = validate(lesson, 1);
+    return faults.empty() ? std::nullopt : std::optional(faults.front());
+}
+
+}  // namespace
+
+LessonDocument::LessonDocument(QObject* parent)
+    : QObject(parent), state_(std::make_unique<LessonState>(emptyLesson())) {
+    connect(&undoStack_, &QUndoStack::cleanChanged, this,
+            [this](bool clean) { Q_EMIT modifiedChanged(!clean); });
+}
+
+LessonDocument::~LessonDocument() = default;
+
+std::optional<Fault> LessonDocument::apply(Edit edit, const QString& text, GestureId gesture) {
+    if (!std::visit(DropsNothing{lesson()}, edit)) {
+        return std::nullopt;
+    }
+    if (!keepsExpansion(edit)) {
+        if (auto fault = faultAfter(lesson(), edit)) {
+            return fault;
+        }
+    }
+    undoStack_.push(new EditCommand(*this, std::move(edit), text, gesture));
+    return std::nullopt;
+}
+
+void LessonDocument::exchange(Edit& edit) {
+    Q_EMIT changed(state_->exchange(edit));
+}
+
+void LessonDocument::setLesson(Lesson lesson, const QString& path) {
+    undoStack_.clear();
+    state_ = std::make_unique<LessonState>(std::move(lesson));
+    path_ = path;
+    Q_EMIT pathChanged(path_);
+    Q_EMIT changed({true, true, {}});
+}
+
+std::optional<Fault> LessonDocument::load(const QString& path) {
+    auto loaded = loadLesson(path.toStdString());
+    if (!loaded.ok()) {
+        return loaded.error();
+    }
+    setLesson(std::move(loaded.value()), path);
+    return std::nullopt;
+}
+
+std::optional<Fault> LessonDocument::save(const QString& path) {
+    if (auto fault = saveLesson(path.toStdString(), lesson())) {
+        return fault;
+    }
+    undoStack_.setClean();
+    if (path != path_) {
+        path_ = path;
+        Q_EMIT pathChanged(path_);
+    }
+    return std::nullopt;
+}
+
+}  // namespace rangeline

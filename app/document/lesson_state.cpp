@@ -1,0 +1,91 @@
+#include "document/lesson_state.h"
+
+#include <algorithm>
+#include <cassert>
+#include <utility>
+
+namespace rangeline {
+namespace {
+
+std::vector<PlacementKey> keysOf(const SetPlacements& edit) {
+    std::vector<PlacementKey> keys;
+    keys.reserve(edit.changes.size());
+    for (const PlacementChange& change : edit.changes) {
+        keys.push_back(change.key);
+    }
+    return keys;
+}
+
+bool mentions(const Finding& finding, const std::vector<PlacementKey>& keys) {
+    return std::ranges::find_first_of(finding.keys, keys) != finding.keys.end();
+}
+
+}  // namespace
+
+LessonState::LessonState(Lesson lesson)
+    : lesson_(std::move(lesson)), derived_(std::make_unique<Derived>(lesson_)) {}
+
+void LessonState::forget() const {
+    all_.reset();
+    analysis_.reset();
+}
+
+const std::vector<Finding>& LessonState::findings() const {
+    if (!all_) {
+        all_ = std::make_unique<std::vector<Finding>>(derived_->findings.all());
+    }
+    return *all_;
+}
+
+const PlatingAnalysis& LessonState::analysis() const {
+    if (!analysis_) {
+        analysis_ = std::make_unique<PlatingAnalysis>(analysePlating(derived_->index));
+    }
+    return *analysis_;
+}
+
+LessonChange LessonState::exchange(Edit& edit) {
+    forget();
+    edit = rangeline::apply(lesson_, std::move(edit));
+    const auto* placements = std::get_if<SetPlacements>(&edit);
+    if (placements == nullptr) {
+        derived_ = std::make_unique<Derived>(lesson_);
+        return {false, true, {}};
+    }
+    const std::vector<PlacementKey> keys = keysOf(*placements);
+    derived_->findings.update(derived_->index.update(keys));
+    return {false, false, keys};
+}
+
+std::vector<Finding> LessonState::findingsAbout(const TouchedSubjects& touched) const {
+    std::vector<Finding> found;
+    for (const Check& check : checks()) {
+        for (const int subject : touched.of(check.subject)) {
+            check.run(derived_->index, subject, found);
+        }
+    }
+    std::ranges::sort(found);
+    return found;
+}
+
+std::vector<Finding> LessonState::tryOut(const SetPlacements& edit, const LookAtTrial& look) {
+    const std::vector<PlacementKey> keys = keysOf(edit);
+    Edit back = rangeline::apply(lesson_, edit);
+    const TouchedSubjects touched = derived_->index.update(keys);
+    std::vector<Finding> after = findingsAbout(touched);
+    if (look) {
+        look(derived_->index);
+    }
+    rangeline::apply(lesson_, std::move(back));
+    derived_->index.update(keys);
+    const std::vector<Finding> before = findingsAbout(touched);
+    std::erase_if(after, [&](const Finding& finding) {
+        return !mentions(finding, keys) && std::ranges::binary_search(before, finding);
+    });
+    std::ranges::stable_sort(after, {}, [](const Finding& finding) {
+        return std::pair(finding.severity, finding.interval.begin);
+    });
+    return after;
+}
+
+}  // namespace rangeline
