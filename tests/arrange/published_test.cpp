@@ -30,22 +30,6 @@ TEST(ArrangePublished, JobShopFt06TakesFiftyFive) {
                  55);
 }
 
-// Lawrence la05, optimum 593: JSPLIB instances/la05 and instances.json (commit eea2b60).
-TEST(ArrangePublished, JobShopLa05Takes593) {
-    expectLength(jobShop({{{1, 72}, {0, 87}, {4, 95}, {2, 66}, {3, 60}},
-                          {{4, 5}, {3, 35}, {0, 48}, {2, 39}, {1, 54}},
-                          {{1, 46}, {3, 20}, {2, 21}, {0, 97}, {4, 55}},
-                          {{0, 59}, {3, 19}, {4, 46}, {1, 34}, {2, 37}},
-                          {{4, 23}, {2, 73}, {3, 25}, {1, 24}, {0, 28}},
-                          {{3, 28}, {0, 45}, {4, 5}, {1, 78}, {2, 83}},
-                          {{0, 53}, {3, 71}, {1, 37}, {4, 29}, {2, 12}},
-                          {{4, 12}, {2, 87}, {3, 33}, {1, 55}, {0, 38}},
-                          {{2, 49}, {3, 83}, {1, 40}, {0, 48}, {4, 7}},
-                          {{2, 65}, {3, 17}, {0, 90}, {4, 27}, {1, 23}}},
-                         5),
-                 593);
-}
-
 // Patterson's first problem, optimum 19: kobe-rcpsp data/rcpsp/patterson.rcp and its optimum file
 // (commit 994fcf0).
 TEST(ArrangePublished, PattersonOneTakesNineteen) {

@@ -153,6 +153,7 @@ void Engine::backtrackTo(int target) {
     if (level() <= target) {
         return;
     }
+    conflict_.clear();
     const std::size_t keep = levelStarts_[at(target)];
     while (trail_.size() > keep) {
         const TrailEntry& entry = trail_.back();

@@ -91,6 +91,7 @@ class Engine {
     /// Until nothing changes; false on a conflict.
     bool propagate();
     void decide(Literal literal);
+    /// A conflict above that level is forgotten.
     void backtrackTo(int level);
     /// After a conflict: learns a clause, backtracks and asserts it. False if the problem is
     /// contradictory. `touched` receives the variables that took part.

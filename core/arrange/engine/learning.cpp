@@ -163,13 +163,13 @@ bool Engine::learn(std::vector<int>& touched) {
     if (analysedLevel_ == 0) {
         return false;
     }
+    const std::vector<Literal> start = std::move(conflict_);
+    conflict_.clear();
     backtrackTo(analysedLevel_);
     needed_.resize(std::max(needed_.size(), trail_.size()));
     isMarked_.resize(std::max(isMarked_.size(), trail_.size()), false);
     touched_ = &touched;
     markedAtLevel_ = 0;
-    const std::vector<Literal> start = conflict_;
-    conflict_.clear();
     for (const Literal literal : start) {
         mark(literal);
     }

@@ -11,7 +11,7 @@ std::size_t at(int index) {
 }
 
 constexpr std::int64_t restartUnit = 100;   // conflicts
-constexpr std::int64_t latestFirstFor = 3;  // restarts that only follow the latest-first order
+constexpr std::int64_t latestFirstFor = 3;  // restarts that follow the latest-first order
 constexpr double activityDecay = 1 / 0.95;
 constexpr double activityLimit = 1e100;
 
@@ -40,8 +40,7 @@ Search::Search(Engine& engine, std::vector<Group> groups, std::vector<Choice> re
       random_(seed),
       keepGoing_(std::move(keepGoing)) {
     for (const Group& group : groups_) {
-        choices_.push_back(group.first);
-        choices_.insert(choices_.end(), group.others.begin(), group.others.end());
+        choices_.push_back(group.start);
     }
     const std::size_t count = engine.variables();
     choiceOf_.assign(count, -1);
@@ -81,22 +80,65 @@ std::optional<Literal> Search::decisionFor(const Choice& choice) const {
     return Literal{view, engine_.high(view)};
 }
 
+/// Tries each of the open literals and names the one after which the group can start latest.
+std::optional<Literal> Search::leavesLatest(const Group& group, const std::vector<Literal>& open) {
+    Literal best = open.front();
+    Value latest = std::numeric_limits<Value>::min();
+    for (const Literal literal : open) {
+        if (open.size() == 1) {
+            break;
+        }
+        const int level = engine_.level();
+        engine_.decide(literal);
+        const bool fits = engine_.propagate();
+        const Value start = engine_.high(group.start.view);
+        engine_.backtrackTo(level);
+        if (fits && start > latest) {
+            latest = start;
+            best = literal;
+        }
+    }
+    return best;
+}
+
+std::optional<Literal> Search::bestOfSets(const Group& group) {
+    std::vector<Literal> open;
+    for (const std::vector<Literal>& set : group.sets) {
+        open.clear();
+        bool made = false;
+        for (const Literal literal : set) {
+            made = made || engine_.isTrue(literal);
+            if (!engine_.isTrue(literal) && !engine_.isFalse(literal)) {
+                open.push_back(literal);
+            }
+        }
+        if (!made && !open.empty()) {
+            return leavesLatest(group, open);
+        }
+    }
+    return std::nullopt;
+}
+
 std::optional<Literal> Search::latestFirst() {
     const Group* latest = nullptr;
     Value latestTime = std::numeric_limits<Value>::min();
     for (const Group& group : groups_) {
-        if (engine_.fixed(group.first.view)) {
-            for (const Choice& choice : group.others) {
-                if (const auto decision = decisionFor(choice)) {
-                    return decision;
-                }
-            }
-        } else if (relevant(group.first) && engine_.high(group.time) > latestTime) {
+        if (relevant(group.start) && !engine_.fixed(group.start.view) &&
+            engine_.high(group.time) > latestTime) {
             latest = &group;
             latestTime = engine_.high(group.time);
         }
     }
-    return latest == nullptr ? std::nullopt : decisionFor(latest->first);
+    if (latest == nullptr) {
+        return std::nullopt;
+    }
+    const auto choice = bestOfSets(*latest);
+    return choice ? choice : decisionFor(latest->start);
+}
+
+/// The latest-first order at first, and now and then as long as there is no plan.
+bool Search::followsOrder() const {
+    return restarts_ < latestFirstFor || (!found_ && restarts_ % 2 == 0);
 }
 
 std::optional<Literal> Search::mostActive() {
@@ -113,7 +155,7 @@ std::optional<Literal> Search::mostActive() {
 }
 
 std::optional<Literal> Search::nextDecision() {
-    if (restarts_ < latestFirstFor) {
+    if (followsOrder()) {
         if (const auto decision = latestFirst()) {
             return decision;
         }
@@ -214,6 +256,7 @@ Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimi
 }
 
 void Search::rememberValues() {
+    found_ = true;
     for (const Choice& choice : choices_) {
         const View positive = choice.view & ~1;
         if (relevant(choice)) {

@@ -18,12 +18,12 @@ struct Choice {
     Literal relevant;   ///< until true, the value is left open
 };
 
-/// Choices that belong together: when a group has the latest `time` left, its first choice (a
-/// start) is made, then the others, which by then have mostly been narrowed by it.
+/// Choices that belong together. When a group has the latest `time` left, one literal of each set
+/// is made true, the one that leaves the start latest; then the start is put there.
 struct Group {
     TimePoint time;
-    Choice first;
-    std::vector<Choice> others;
+    Choice start;
+    std::vector<std::vector<Literal>> sets;
 };
 
 /// What a search aims at: a view to be made small.
@@ -59,6 +59,9 @@ class Search {
     std::optional<Literal> goalDecision(const Goal& goal) const;
     std::optional<Literal> nextDecision();
     std::optional<Literal> latestFirst();
+    std::optional<Literal> bestOfSets(const Group& group);
+    std::optional<Literal> leavesLatest(const Group& group, const std::vector<Literal>& open);
+    bool followsOrder() const;
     std::optional<Literal> mostActive();
     std::optional<Literal> decisionFor(const Choice& choice) const;
     std::optional<Literal> remembered(View view) const;
@@ -90,6 +93,7 @@ class Search {
     std::int64_t conflicts_ = 0;
     std::int64_t decisions_ = 0;
     std::int64_t restarts_ = 0;
+    bool found_ = false;  ///< a solution, whose values are remembered
     std::int64_t untilRestart_ = 0;
     std::size_t learnedLimit_ = 4000;
 };

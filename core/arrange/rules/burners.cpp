@@ -76,8 +76,8 @@ void addBurners(Formulation& f) {
         for (std::size_t i = 0; i < choice.units.size(); ++i) {
             choice.chosen.push_back(choice.units.size() == 1 ? f.yes() : f.boolean(true));
             uses[at(choice.units[i])].push_back({taken.begin, taken.end, 1, choice.chosen[i]});
-            f.groups[at(hold.owner)].others.push_back({choice.chosen[i].view, true, f.yes()});
         }
+        f.groups[at(hold.owner)].sets.push_back(choice.chosen);
         f.exactlyOne(choice.chosen, f.yes());
         keepOffNarrowBurners(f, hold, choice);
         together[at(hold.group)].push_back({taken.begin, taken.end, 1, f.yes()});

@@ -120,12 +120,7 @@ class OvenRules {
     void choose(const OvenLoad& load, OvenChoice& choice) {
         std::vector<Literal> settings;
         std::vector<Literal> spots;
-        auto& others = f_.groups[at(load.owner)].others;
-        const auto literal = [&](bool only) {
-            const Literal chosen = only ? f_.yes() : f_.boolean(true);
-            others.push_back({chosen.view, true, f_.yes()});
-            return chosen;
-        };
+        const auto literal = [&](bool only) { return only ? f_.yes() : f_.boolean(true); };
         for (auto& setting : choice.settings) {
             setting.chosen = literal(choice.settings.size() == 1);
             settings.push_back(setting.chosen);
@@ -136,6 +131,8 @@ class OvenRules {
         }
         f_.exactlyOne(settings, f_.yes());
         f_.exactlyOne(spots, f_.yes());
+        f_.groups[at(load.owner)].sets.push_back(std::move(settings));
+        f_.groups[at(load.owner)].sets.push_back(std::move(spots));
         tieOvens(choice);
         tieSlots(load, choice);
     }
@@ -366,10 +363,9 @@ class OvenRules {
         vars.end = {f_.variable(f_.engine.low(vars.start), f_.engine.high(vars.start) + longest, 1,
                                 false, vars.presence),
                     0};
-        engine::Group choice{{vars.start, 0}, {vars.start, true, vars.presence}, {}};
+        engine::Group choice{{vars.start, 0}, {vars.start, true, vars.presence}, {literals}};
         for (const TurnOnVars::Way& way : vars.ways) {
             f_.order({vars.start, way.takes}, vars.end, 0, way.chosen);
-            choice.others.push_back({way.chosen.view, true, f_.yes()});
         }
         f_.groups.push_back(std::move(choice));
     }

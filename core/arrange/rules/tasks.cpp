@@ -224,13 +224,12 @@ void addTask(Formulation& f, const Task& task) {
         }
     }
     engine::Group group{vars.end, {vars.start, true, f.yes()}, {}};
+    std::vector<Literal>& staffings = group.sets.emplace_back();
     for (const Staffing& staffing : vars.staffings) {
-        group.others.push_back({staffing.chosen.view, true, f.yes()});
+        staffings.push_back(staffing.chosen);
     }
     for (const Watching& watching : vars.watchings) {
-        for (const Literal chosen : watching.chosen) {
-            group.others.push_back({chosen.view, true, f.yes()});
-        }
+        group.sets.push_back(watching.chosen);
     }
     f.groups.push_back(std::move(group));
 }

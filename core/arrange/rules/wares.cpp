@@ -103,8 +103,8 @@ class WareRules {
         const int owner = f_.expanded.chains[c].owner;
         for (std::size_t i = 0; i < choice.units.size(); ++i) {
             choice.chosen.push_back(f_.boolean(true));
-            f_.groups[at(owner)].others.push_back({choice.chosen.back().view, true, f_.yes()});
         }
+        f_.groups[at(owner)].sets.push_back(choice.chosen);
         f_.exactlyOne(choice.chosen, f_.yes());
     }
 
@@ -215,9 +215,9 @@ class WareRules {
             f_.order(f_.constant(toValue(*f_.lesson.head.kitchenOpens)), {wash.start, 0}, 0,
                      wash.presence);
         }
-        engine::Group group{{wash.start, 0}, {wash.start, true, wash.presence}, {}};
+        engine::Group group{{wash.start, 0}, {wash.start, true, wash.presence}, {{}}};
         for (const WashVars::Way& way : wash.ways) {
-            group.others.push_back({way.chosen.view, true, f_.yes()});
+            group.sets.front().push_back(way.chosen);
         }
         f_.groups.push_back(std::move(group));
         return wash;
