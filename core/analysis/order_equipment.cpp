@@ -11,15 +11,17 @@ void OrderGraph::addBurnersAndWares() {
     for (int unit = 0; unit < index_.count(Subject::Burner); ++unit) {
         std::vector<Taken> takens;
         for (const BurnerUse& use : index_.burnerUses(unit)) {
-            takens.push_back(takenBySpan(at(index_.expanded().burnerHolds, use.hold).span));
+            const BurnerHold& hold = at(index_.expanded().burnerHolds, use.hold);
+            takens.push_back(takenBySpan(hold.span, hold.tasks));
         }
         inSequence(takens, {HeldBy::Equipment, {EquipmentSort::Burner, unit}, -1});
     }
     for (int unit = 0; unit < index_.count(Subject::Ware); ++unit) {
         std::vector<Taken> takens;
         for (const WareUse& use : index_.wareUses(unit)) {
+            const Chain& chain = at(index_.expanded().chains, use.chain);
             takens.push_back(use.wash ? takenByNode(index_.washNode(use.chain))
-                                      : takenBySpan(at(index_.expanded().chains, use.chain).span));
+                                      : takenBySpan(chain.span, chain.tasks));
         }
         inSequence(takens, {HeldBy::Equipment, {EquipmentSort::Ware, unit}, -1});
     }

@@ -29,9 +29,9 @@ OrderGraph::Taken OrderGraph::takenByNode(int node) const {
     return {index_.placed(node).interval, startOf(node), {endOf(node)}, 1};
 }
 
-OrderGraph::Taken OrderGraph::takenBySpan(const Span& span) const {
+OrderGraph::Taken OrderGraph::takenBySpan(const Span& span, std::span<const int> tasks) const {
     Taken taken;
-    taken.interval = index_.intervalOf(span).value_or(Interval());
+    taken.interval = index_.intervalOf(span, tasks).value_or(Interval());
     if (span.begin != SpanBegin::Opening && index_.placed(span.beginTask)) {
         taken.begin =
             span.begin == SpanBegin::TaskStart ? startOf(span.beginTask) : endOf(span.beginTask);
@@ -39,6 +39,11 @@ OrderGraph::Taken OrderGraph::takenBySpan(const Span& span) const {
     }
     if (span.endOf >= 0 && index_.placed(span.endOf)) {
         taken.ends.push_back(endOf(span.endOf));
+    }
+    for (const int task : tasks) {
+        if (task != span.endOf && index_.placed(task)) {
+            taken.ends.push_back(endOf(task));
+        }
     }
     for (const int user : span.untilStartOf) {
         if (index_.placed(user)) {

@@ -61,7 +61,7 @@ class OrderGraph {
     Instant now(const Term& term) const;
     Term startOf(int node) const { return {node, Duration()}; }
     Term endOf(int node) const;
-    Taken takenBySpan(const Span& span) const;
+    Taken takenBySpan(const Span& span, std::span<const int> tasks = {}) const;
     Taken takenByNode(int node) const;
     Taken takenByHands(const CookUse& use) const;
     Taken takenByWatch(const CookUse& use) const;

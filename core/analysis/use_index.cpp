@@ -145,7 +145,7 @@ std::optional<PointInTime> UseIndex::timeOf(const StepPoint& point) const {
     return found;
 }
 
-std::optional<Interval> UseIndex::intervalOf(const Span& span) const {
+std::optional<Interval> UseIndex::intervalOf(const Span& span, std::span<const int> tasks) const {
     Interval interval{longBefore, longBefore};
     if (span.begin != SpanBegin::Opening) {
         const Placed& from = placed(span.beginTask);
@@ -156,9 +156,13 @@ std::optional<Interval> UseIndex::intervalOf(const Span& span) const {
             span.begin == SpanBegin::TaskStart ? from.interval.begin : from.interval.end;
         interval.end = interval.begin;
     }
-    if (span.endOf >= 0 && placed(span.endOf)) {
-        interval.end = std::max(interval.end, placed(span.endOf).interval.end);
-    }
+    const auto lastUntilEndOf = [&](int task) {
+        if (task >= 0 && placed(task)) {
+            interval.end = std::max(interval.end, placed(task).interval.end);
+        }
+    };
+    lastUntilEndOf(span.endOf);
+    std::ranges::for_each(tasks, lastUntilEndOf);
     for (const int user : span.untilStartOf) {
         if (placed(user)) {
             interval.end = std::max(interval.end, placed(user).interval.begin);

@@ -76,8 +76,8 @@ class UseIndex {
     // ---- times ----
     /// Nothing while one of its batches is not placed.
     std::optional<PointInTime> timeOf(const StepPoint& point) const;
-    /// Nothing while the begin is not placed.
-    std::optional<Interval> intervalOf(const Span& span) const;
+    /// Nothing while the begin is not placed. Lasts at least until the end of `tasks`.
+    std::optional<Interval> intervalOf(const Span& span, std::span<const int> tasks = {}) const;
 
     // ---- where things are; -1: not placed, or on something the kitchen lacks ----
     int burnerUnit(int hold) const { return burnerAt_[static_cast<std::size_t>(hold)].unit; }

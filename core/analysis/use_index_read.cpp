@@ -103,7 +103,7 @@ Placed UseIndex::handsOnly(int node, Duration length) const {
 UseIndex::At<BurnerUse> UseIndex::findBurner(int hold) const {
     const BurnerHold& wanted = at(expanded_->burnerHolds, hold);
     const Placement* placement = placed(wanted.owner).placement;
-    const auto interval = intervalOf(wanted.span);
+    const auto interval = intervalOf(wanted.span, wanted.tasks);
     if (placement == nullptr || !interval) {
         return {};
     }
@@ -140,7 +140,7 @@ UseIndex::At<OvenUse> UseIndex::findOven(int load) const {
 
 UseIndex::At<WareUse> UseIndex::findWare(int chain) const {
     const Chain& wanted = at(expanded_->chains, chain);
-    const auto interval = intervalOf(wanted.span);
+    const auto interval = intervalOf(wanted.span, wanted.tasks);
     const WareSpot* spot = wanted.fixedSpot ? &*wanted.fixedSpot : nullptr;
     if (wanted.owner >= 0 && placed(wanted.owner)) {
         const auto& named = placed(wanted.owner).placement->wares;

@@ -68,8 +68,8 @@ void checkWash(const UseIndex& index, int chain, std::vector<Finding>& findings)
         findings.push_back(collision(FindingCode::WashTooShort, {key}, ware, wash.interval,
                                      {needed, wash.timing.length}));
     }
-    const Span& span = at(index.expanded().chains, chain).span;
-    const auto used = index.intervalOf(span);
+    const Chain& before = at(index.expanded().chains, chain);
+    const auto used = index.intervalOf(before.span, before.tasks);
     if (used && !used->empty() && wash.interval.end <= used->begin) {
         findings.push_back(collision(
             FindingCode::TooEarlyAfter, {keyInWare(index, chain, used->end), key}, ware,
