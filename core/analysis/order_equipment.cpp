@@ -6,37 +6,63 @@
 #include "analysis/order_graph.h"
 
 namespace rangeline {
+namespace {
 
-void OrderGraph::addBurnersAndWares() {
-    for (int unit = 0; unit < index_.count(Subject::Burner); ++unit) {
-        std::vector<Taken> takens;
-        for (const BurnerUse& use : index_.burnerUses(unit)) {
-            const BurnerHold& hold = at(index_.expanded().burnerHolds, use.hold);
-            takens.push_back(takenBySpan(hold.span, hold.tasks));
+template <class List>
+int sizeOf(const List& list) {
+    return static_cast<int>(list.size());
+}
+
+std::size_t asSize(int count) {
+    return static_cast<std::size_t>(count);
+}
+
+}  // namespace
+
+void OrderGraph::addBurners() {
+    std::vector<std::vector<Taken>> takens(asSize(index_.count(Subject::Burner)));
+    for (int i = 0; i < sizeOf(index_.expanded().burnerHolds); ++i) {
+        if (const int unit = index_.burnerUnit(i); unit >= 0) {
+            const BurnerHold& hold = at(index_.expanded().burnerHolds, i);
+            at(takens, unit).push_back(takenBySpan(hold.span, hold.tasks));
         }
-        inSequence(takens, {HeldBy::Equipment, {EquipmentSort::Burner, unit}, -1});
     }
-    for (int unit = 0; unit < index_.count(Subject::Ware); ++unit) {
-        std::vector<Taken> takens;
-        for (const WareUse& use : index_.wareUses(unit)) {
-            const Chain& chain = at(index_.expanded().chains, use.chain);
-            takens.push_back(use.wash ? takenByNode(index_.washNode(use.chain))
-                                      : takenBySpan(chain.span, chain.tasks));
+    for (int unit = 0; unit < sizeOf(takens); ++unit) {
+        withinCapacity(at(takens, unit), 1, {HeldBy::Equipment, {EquipmentSort::Burner, unit}, -1});
+    }
+}
+
+void OrderGraph::addWares() {
+    std::vector<std::vector<Taken>> takens(asSize(index_.count(Subject::Ware)));
+    for (int i = 0; i < sizeOf(index_.expanded().chains); ++i) {
+        if (const int unit = index_.wareUnit(i); unit >= 0) {
+            const Chain& chain = at(index_.expanded().chains, i);
+            at(takens, unit).push_back(takenBySpan(chain.span, chain.tasks));
+            if (index_.placed(index_.washNode(i))) {
+                at(takens, unit).push_back(takenByNode(index_.washNode(i)));
+            }
         }
-        inSequence(takens, {HeldBy::Equipment, {EquipmentSort::Ware, unit}, -1});
+    }
+    for (int unit = 0; unit < sizeOf(takens); ++unit) {
+        withinCapacity(at(takens, unit), 1, {HeldBy::Equipment, {EquipmentSort::Ware, unit}, -1});
     }
 }
 
 void OrderGraph::addPools() {
-    for (int unit = 0; unit < index_.count(Subject::Pool); ++unit) {
-        std::vector<Taken> takens;
-        for (const PoolUse& use : index_.poolUses(unit)) {
-            takens.push_back(use.hold < 0
-                                 ? takenByNode(use.node)
-                                 : takenBySpan(at(index_.expanded().poolHolds, use.hold).span));
-            takens.back().amount = use.amount;
+    std::vector<std::vector<Taken>> takens(asSize(index_.count(Subject::Pool)));
+    for (const PoolHold& hold : index_.expanded().poolHolds) {
+        if (index_.intervalOf(hold.span)) {
+            at(takens, hold.unit).push_back(takenBySpan(hold.span));
+            at(takens, hold.unit).back().amount = hold.amount;
         }
-        withinCapacity(takens, index_.poolOf(unit).capacity,
+    }
+    for (int unit = 0; unit < sizeOf(takens); ++unit) {
+        for (const PoolUse& use : index_.poolUses(unit)) {
+            if (use.hold < 0) {
+                at(takens, unit).push_back(takenByNode(use.node));
+            }
+        }
+        withinCapacity(at(takens, unit), index_.poolOf(unit).capacity,
                        {HeldBy::Equipment, {EquipmentSort::Pool, unit}, -1});
     }
 }
@@ -94,6 +120,19 @@ void OrderGraph::addOvens() {
         addSettings(unit);
         addWarmUp(unit);
         addShutDoors(unit);
+    }
+    addKeptEmpty();
+}
+
+/// Food that is kept hot in an oven for no time, as placed, is used at once also when all slips: an
+/// oven that has another setting by then would not do.
+void OrderGraph::addKeptEmpty() {
+    for (int i = 0; i < sizeOf(index_.expanded().ovenLoads); ++i) {
+        const Taken taken = takenBySpan(at(index_.expanded().ovenLoads, i).span);
+        const int unit = index_.ovenUnit(i);
+        if (unit >= 0 && taken.interval.empty()) {
+            staysEmpty(taken, {HeldBy::Equipment, {EquipmentSort::Oven, unit}, -1});
+        }
     }
 }
 

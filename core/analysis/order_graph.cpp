@@ -9,7 +9,8 @@ namespace rangeline {
 OrderGraph::OrderGraph(const UseIndex& index) : index_(index) {
     addWaits();
     addDeadlines();
-    addBurnersAndWares();
+    addBurners();
+    addWares();
     addOvens();
     addPools();
     addCooks();
@@ -102,28 +103,60 @@ void OrderGraph::inSequence(const std::vector<Taken>& takens, const Reason& reas
     }
 }
 
+/// What takes nothing as placed goes on taking nothing.
+void OrderGraph::staysEmpty(const Taken& taken, const Reason& reason) {
+    if (taken.begin) {
+        for (const Term& end : taken.ends) {
+            add(end, *taken.begin, Duration(), reason);
+        }
+    }
+}
+
+/// Food that is used at once takes nothing as placed, but would if its use slipped. It has a place
+/// in the order like everything else, except where there is no room for it now.
+void OrderGraph::withinCapacity(std::vector<Taken> takens, std::int64_t capacity,
+                                const Reason& reason) {
+    std::ranges::stable_sort(takens, std::less<>(), &Taken::interval);
+    std::erase_if(takens, [&](const Taken& taken) {
+        if (!taken.interval.empty()) {
+            return false;
+        }
+        std::int64_t beside = taken.amount;
+        for (const Taken& other : takens) {
+            const bool around = other.interval.begin < taken.interval.begin &&
+                                taken.interval.begin < other.interval.end;
+            beside += around ? other.amount : 0;
+        }
+        if (beside > capacity) {
+            staysEmpty(taken, reason);
+        }
+        return beside > capacity;
+    });
+    for (std::size_t i = 0; i < takens.size(); ++i) {
+        afterWhatMakesRoom(std::span(takens).first(i), takens[i], capacity, reason);
+    }
+}
+
 /// Each one stays after those that have ended before it and could not go on beside it. Going back
 /// from the last that ended: what still fits beside it may go on, the others have to end first.
-void OrderGraph::withinCapacity(const std::vector<Taken>& takens, std::int64_t capacity,
-                                const Reason& reason) {
-    for (std::size_t i = 0; i < takens.size(); ++i) {
-        std::int64_t beside = takens[i].amount;
-        std::vector<const Taken*> ended;
-        for (std::size_t j = 0; j < i; ++j) {
-            if (takens[j].interval.end <= takens[i].interval.begin) {
-                ended.push_back(&takens[j]);
-            } else {
-                beside += takens[j].amount;
-            }
+void OrderGraph::afterWhatMakesRoom(std::span<const Taken> before, const Taken& then,
+                                    std::int64_t capacity, const Reason& reason) {
+    std::int64_t beside = then.amount;
+    std::vector<const Taken*> ended;
+    for (const Taken& other : before) {
+        if (other.interval.end <= then.interval.begin) {
+            ended.push_back(&other);
+        } else {
+            beside += other.amount;
         }
-        std::ranges::stable_sort(ended, std::greater<>(),
-                                 [](const Taken* taken) { return taken->interval.end; });
-        for (const Taken* before : ended) {
-            if (beside + before->amount > capacity) {
-                after(*before, takens[i], Duration(), reason);
-            } else {
-                beside += before->amount;
-            }
+    }
+    std::ranges::stable_sort(ended, std::greater<>(),
+                             [](const Taken* taken) { return taken->interval.end; });
+    for (const Taken* other : ended) {
+        if (beside + other->amount > capacity) {
+            after(*other, then, Duration(), reason);
+        } else {
+            beside += other->amount;
         }
     }
 }

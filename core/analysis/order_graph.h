@@ -70,18 +70,22 @@ class OrderGraph {
     void after(const Taken& first, const Taken& then, Duration gap, const Reason& reason);
     void around(const Taken& outer, const Taken& inner, const Reason& reason);
     void inSequence(const std::vector<Taken>& takens, const Reason& reason);
-    void withinCapacity(const std::vector<Taken>& takens, std::int64_t capacity,
-                        const Reason& reason);
+    void withinCapacity(std::vector<Taken> takens, std::int64_t capacity, const Reason& reason);
+    void afterWhatMakesRoom(std::span<const Taken> before, const Taken& then, std::int64_t capacity,
+                            const Reason& reason);
+    void staysEmpty(const Taken& taken, const Reason& reason);
 
     void addWaits();
     void addLeast(const Wait& wait, const Reason& reason);
     void addMost(const Wait& wait, const Reason& reason);
     void addDeadlines();
-    void addBurnersAndWares();
+    void addBurners();
+    void addWares();
     void addPools();
     void addCooks();
     void addTalk(int talk, int cook);
     void addOvens();
+    void addKeptEmpty();
     void addSlots(int unit);
     void addSettings(int unit);
     void addWarmUp(int unit);
