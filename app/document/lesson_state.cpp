@@ -68,24 +68,40 @@ std::vector<Finding> LessonState::findingsAbout(const TouchedSubjects& touched) 
     return found;
 }
 
-std::vector<Finding> LessonState::tryOut(const SetPlacements& edit, const LookAtTrial& look) {
+LessonState::Trial LessonState::trialOf(const SetPlacements& edit, const LookAtTrial& look) {
     const std::vector<PlacementKey> keys = keysOf(edit);
     Edit back = rangeline::apply(lesson_, edit);
     const TouchedSubjects touched = derived_->index.update(keys);
-    std::vector<Finding> after = findingsAbout(touched);
+    Trial trial;
+    trial.after = findingsAbout(touched);
     if (look) {
         look(derived_->index);
     }
     rangeline::apply(lesson_, std::move(back));
     derived_->index.update(keys);
-    const std::vector<Finding> before = findingsAbout(touched);
-    std::erase_if(after, [&](const Finding& finding) {
-        return !mentions(finding, keys) && std::ranges::binary_search(before, finding);
+    trial.before = findingsAbout(touched);
+    return trial;
+}
+
+std::vector<Finding> LessonState::tryOut(const SetPlacements& edit, const LookAtTrial& look) {
+    Trial trial = trialOf(edit, look);
+    const std::vector<PlacementKey> keys = keysOf(edit);
+    std::erase_if(trial.after, [&](const Finding& finding) {
+        return !mentions(finding, keys) && std::ranges::binary_search(trial.before, finding);
     });
-    std::ranges::stable_sort(after, {}, [](const Finding& finding) {
+    std::ranges::stable_sort(trial.after, {}, [](const Finding& finding) {
         return std::pair(finding.severity, finding.interval.begin);
     });
-    return after;
+    return std::move(trial.after);
+}
+
+int LessonState::collisionsAdded(const SetPlacements& edit) {
+    const Trial trial = trialOf(edit, {});
+    const auto collisions = [](const std::vector<Finding>& findings) {
+        return static_cast<int>(
+            std::ranges::count(findings, Severity::Collision, &Finding::severity));
+    };
+    return collisions(trial.after) - collisions(trial.before);
 }
 
 }  // namespace rangeline

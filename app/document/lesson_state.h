@@ -44,6 +44,8 @@ class LessonState {
     /// changes, and findings that were not there before. Nothing stays changed. Quick enough for
     /// every move of a pointer.
     std::vector<Finding> tryOut(const SetPlacements& edit, const LookAtTrial& look = {});
+    /// How many collisions more (or fewer, below zero) the lesson has with the edit.
+    int collisionsAdded(const SetPlacements& edit);
 
   private:
     struct Derived {
@@ -54,6 +56,11 @@ class LessonState {
         Findings findings;
     };
 
+    struct Trial {
+        std::vector<Finding> before;  ///< among what the edit touches; sorted
+        std::vector<Finding> after;
+    };
+    Trial trialOf(const SetPlacements& edit, const LookAtTrial& look);
     std::vector<Finding> findingsAbout(const TouchedSubjects& touched) const;
     void forget() const;
 
