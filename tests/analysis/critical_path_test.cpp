@@ -159,6 +159,54 @@ TEST(Spare, ChangingTheOvenOverCounts) {
         << "-60 + 30 s + 10 min to warm up is -49:30, a may start at -25";
 }
 
+TEST(Spare, TheOrderInARackSlotStays) {
+    auto builder = two();
+    builder.oven("oven").slots = 1;
+    for (const char* id : {"a", "b"}) {
+        builder.get(id).heat = inOven(400_F, 400_F);
+        builder.lesson.placements.at(key(id)).oven = spot("oven", 400_F);
+    }
+    EXPECT_EQ(Analysed(builder).spare(key("a")), 20_min);
+    builder.lesson.kitchen.ovens[0].slots = 2;
+    builder.lesson.placements.at(key("b")).oven->firstSlot = 1;
+    EXPECT_EQ(Analysed(builder).spare(key("a")), 30_min);
+}
+
+TEST(Spare, TheCookWatchesOnlySoMuch) {
+    auto builder = two();
+    builder.lesson.kitchen.watchLimit = 1;
+    for (const char* id : {"a", "b"}) {
+        builder.get(id).segments = {watch(10_min)};
+        assign(builder.lesson.placements.at(key(id)), "ann", 1);
+    }
+    EXPECT_EQ(Analysed(builder).spare(key("a")), 20_min);
+    builder.lesson.kitchen.watchLimit = 2;
+    EXPECT_EQ(Analysed(builder).spare(key("a")), 30_min);
+}
+
+TEST(Spare, TheClassIsFreeBeforeATalk) {
+    auto builder = two();
+    builder.cook("ben");
+    builder.get("a").segments = {hands(10_min)};
+    builder.get("b").segments = {hands(10_min)};
+    builder.get("b").classWatches = true;
+    assign(builder.lesson.placements.at(key("a")), "ben");
+    assign(builder.lesson.placements.at(key("b")), "ann");
+    EXPECT_EQ(Analysed(builder).spare(key("a")), 20_min);
+}
+
+TEST(Spare, FoodKeptHotInTheOvenForNoTimeIsUsedAtOnceAlways) {
+    auto builder = two();
+    builder.oven("oven");
+    builder.uses("b", "a");
+    builder.get("a").after.storage = Storage::HotInOven;
+    builder.get("a").after.holdingHeat = inOven(175_F, 200_F);
+    builder.place("a", -30).keptIn = spot("oven", 200_F);
+    EXPECT_EQ(Analysed(builder).spare(key("b")), 10_min);
+    builder.lesson.placements.at(key("a")).pinned = true;
+    EXPECT_EQ(Analysed(builder).spare(key("b")), 0_min);
+}
+
 /// Three cold things for ten minutes on a shelf for two: a and b from -60 and -50, c from -30.
 LessonBuilder shelf() {
     LessonBuilder builder;
@@ -179,6 +227,24 @@ TEST(Spare, AfterThePlacementWhoseEndFreesThePlace) {
     EXPECT_EQ(lesson.spare(key("b")), 40_min) << "it may lie beside c";
     EXPECT_EQ(lesson.spare(key("a")), 40_min) << "it has to end before c";
     EXPECT_EQ(lesson.heldBy(key("a")), HeldBy::Equipment);
+}
+
+// c uses a at once: a takes its place on the shelf for no time, but would if c slipped.
+TEST(Spare, FoodUsedAtOnceWaitsWhereThereIsRoom) {
+    LessonBuilder builder;
+    builder.pool("counter", "counter", 1);
+    builder.step("a", {away(10_min)}).after.place = PoolNeed{PoolId{"counter"}, 1};
+    builder.step("c", {away(10_min)});
+    builder.step("d", {away(5_min)}).pools = {{PoolId{"counter"}, 1}};
+    builder.uses("c", "a");
+    builder.place("a", -40).pinned = true;
+    builder.place("c", -30);
+    builder.place("d", -10);
+    EXPECT_EQ(Analysed(builder).spare(key("c")), 20_min) << "d moves along";
+    builder.lesson.placements.at(key("d")).pinned = true;
+    EXPECT_EQ(Analysed(builder).spare(key("c")), 20_min) << "a is used by -10";
+    builder.place("d", -32);
+    EXPECT_EQ(Analysed(builder).spare(key("c")), 0_min) << "there is no room to wait";
 }
 
 TEST(Spare, FoodMadeBeforeTheLessonKeepsOnlySoLong) {
