@@ -159,7 +159,9 @@ QString sentence(const Finding& finding, const TextContext& context) {
 }
 
 QString hint(const Finding& finding, const TextContext& context) {
-    return Filler(finding, context).fill(tr(wordsOf(finding.code).hint));
+    const char* pattern = wordsOf(finding.code).hint;
+    // Translating an empty text would give the header of the translation.
+    return *pattern == '\0' ? QString() : Filler(finding, context).fill(tr(pattern));
 }
 
 QString severityText(Severity severity) {

@@ -14,7 +14,7 @@ QString title(FindingCode code);
 /// What, where and when: "Oven: “Bake the gratin” wants 375 °F from 5:10 to 5:55 PM while “Roast
 /// the thighs” holds it at 425 °F."
 QString sentence(const Finding& finding, const TextContext& context);
-/// What to do about it.
+/// What to do about it; empty where the sentence says so itself.
 QString hint(const Finding& finding, const TextContext& context);
 
 /// "Collision", "Late", "Caution"

@@ -48,6 +48,9 @@ const char* variantOf(const Finding& finding) {
         return QT_TRANSLATE_NOOP("Finding",
                                  "{thing} is turned on to {0:mode}, but {b} wants {1:mode}.");
     }
+    if (finding.code == FindingCode::Danger && !finding.interval.empty()) {
+        return QT_TRANSLATE_NOOP("Finding", "{a} at {at}: {0:danger}");
+    }
     if (finding.code == FindingCode::OutOfTemperatureTooLong && finding.keys.size() == 1) {
         return QT_TRANSLATE_NOOP("Finding",
                                  "Food made ahead is out of the cold and the heat for {0} before "

@@ -74,7 +74,7 @@ FindingWords wordsOf(FindingCode code) {
                                   "Turn the oven on earlier, or put the food in later.")};
         case FindingCode::OvenNotTurnedOn:
             return {"oven-not-turned-on", QT_TRANSLATE_NOOP("Finding", "Oven not turned on"),
-                    QT_TRANSLATE_NOOP("Finding", "{thing}: nobody turns it on before {a}."),
+                    QT_TRANSLATE_NOOP("Finding", "{thing}: nobody turns it on before {a} at {at}."),
                     QT_TRANSLATE_NOOP("Finding", "Add turning it on, early enough to warm up.")};
         case FindingCode::OvenOutsideRange:
             return {"oven-outside-range", QT_TRANSLATE_NOOP("Finding", "Wrong oven temperature"),
@@ -136,7 +136,8 @@ FindingWords wordsOf(FindingCode code) {
         case FindingCode::NotYetWashed:
             return {"not-yet-washed", QT_TRANSLATE_NOOP("Finding", "Not yet washed"),
                     QT_TRANSLATE_NOOP(
-                        "Finding", "{thing} is not washed between {a} and {b}; washing takes {0}."),
+                        "Finding",
+                        "{thing} is not washed between {a} and {b} at {until}; washing takes {0}."),
                     QT_TRANSLATE_NOOP("Finding", "Add the wash, or use another one.")};
         case FindingCode::WashTooShort:
             return {"wash-too-short", QT_TRANSLATE_NOOP("Finding", "Wash too short"),
@@ -188,7 +189,8 @@ FindingWords wordsOf(FindingCode code) {
         case FindingCode::KeptTooLong:
             return {"kept-too-long", QT_TRANSLATE_NOOP("Finding", "Kept too long"),
                     QT_TRANSLATE_NOOP(
-                        "Finding", "The food of {a} waits {0} {2:storage} for {b}; it keeps {1}."),
+                        "Finding",
+                        "The food of {a} waits {0} {2:storage}, {span}, for {b}; it keeps {1}."),
                     QT_TRANSLATE_NOOP("Finding",
                                       "Make it later, use it sooner, or keep it another way.")};
         case FindingCode::StoredTooLong:
@@ -234,7 +236,7 @@ FindingWords wordsOf(FindingCode code) {
                 QT_TRANSLATE_NOOP("Finding", "Start earlier, or take more hands.")};
         case FindingCode::PlatingLate:
             return {"plating-late", QT_TRANSLATE_NOOP("Finding", "Late"),
-                    QT_TRANSLATE_NOOP("Finding", "{a} is {0} late for serving."),
+                    QT_TRANSLATE_NOOP("Finding", "{a} is {0} late for serving at {at}."),
                     QT_TRANSLATE_NOOP("Finding", "Start earlier, or serve later.")};
         case FindingCode::OutOfTemperatureTooLong:
             return {
@@ -260,21 +262,21 @@ FindingWords wordsOf(FindingCode code) {
                                       "State {0} or more{held}; measure in the thickest part.")};
         case FindingCode::Danger:
             return {"danger", QT_TRANSLATE_NOOP("Finding", "Mind"),
-                    QT_TRANSLATE_NOOP("Finding", "{a}: {0:danger}"),
-                    QT_TRANSLATE_NOOP("Finding", "Say it before the step starts.")};
+                    QT_TRANSLATE_NOOP("Finding", "{a}: {0:danger}"), ""};
         case FindingCode::CrossContact:
-            return {"cross-contact", QT_TRANSLATE_NOOP("Finding", "Raw, then ready to eat"),
-                    QT_TRANSLATE_NOOP(
-                        "Finding",
-                        "{thing}: {b} comes after the raw food of {a} with no wash between."),
-                    QT_TRANSLATE_NOOP("Finding",
-                                      "Wash it at a sink in between, or use another board.")};
+            return {
+                "cross-contact", QT_TRANSLATE_NOOP("Finding", "Raw, then ready to eat"),
+                QT_TRANSLATE_NOOP(
+                    "Finding",
+                    "{thing}: {b} at {at} comes after the raw food of {a} with no wash between."),
+                QT_TRANSLATE_NOOP("Finding",
+                                  "Wash it at a sink in between, or use another board.")};
         case FindingCode::AllergenContact:
             return {
                 "allergen-contact", QT_TRANSLATE_NOOP("Finding", "Traces of an allergen"),
                 QT_TRANSLATE_NOOP("Finding",
-                                  "{thing}: {a} leaves {0:allergen} on it, and {b} comes next with "
-                                  "no wash between."),
+                                  "{thing}: {a} leaves {0:allergen} on it, and {b} comes at {at} "
+                                  "with no wash between."),
                 QT_TRANSLATE_NOOP("Finding", "Wash it at a sink in between, or use another one.")};
         case FindingCode::GuestAllergen:
             return {"guest-allergen", QT_TRANSLATE_NOOP("Finding", "A guest must not eat this"),

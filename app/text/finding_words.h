@@ -9,6 +9,7 @@ namespace rangeline {
 /// {at} and {until} its ends, {0} to {3} the figures, {0:domain} a figure read as a mode, storage,
 /// need, allergen, food, danger, source, dial, volume or power, {short} by how much figure 0 falls
 /// short of figure 1.
+/// The hint is empty where the sentence says what to do.
 struct FindingWords {
     const char* key;  ///< stable, for machines
     const char* title;

@@ -113,7 +113,11 @@ QString Names::plainStep(const PlacementKey& key) const {
         return tr("washing %1").arg(washedWare(*wash));
     }
     const auto& turnOn = std::get<TurnOnKey>(key);
-    return tr("turning on %1").arg(oven(turnOn.oven, turnOn.group));
+    const int item = ovenItem(context_.lesson.kitchen, turnOn.oven);
+    const EquipmentRef ref{
+        EquipmentSort::Oven,
+        item < 0 ? -1 : context_.expanded.stations.ovens.unitOf(item, turnOn.group)};
+    return tr("turning on %1").arg(item < 0 ? q(turnOn.oven.text) : withArticle(ref));
 }
 
 /// Steps that are done ahead have no task.
@@ -184,6 +188,13 @@ QString Names::unitName(EquipmentSort sort, int number) const {
 
 QString Names::equipment(const EquipmentRef& ref) const {
     return unitName(ref.sort, ref.unit);
+}
+
+QString Names::withArticle(const EquipmentRef& ref) const {
+    const QString name = equipment(ref);
+    const bool named = ref.sort == EquipmentSort::Cook || name.isEmpty() || name.back().isDigit() ||
+                       context_.lesson.head.groups.count > 1;
+    return named ? name : tr("the %1").arg(name);
 }
 
 QString Names::byId(EquipmentSort sort, int item, int group, const std::string& id) const {

@@ -38,6 +38,8 @@ class Names {
 
     /// "sauté pan 2", "group 2's oven", "Robin"; empty for nothing.
     QString equipment(const EquipmentRef& ref) const;
+    /// The same within a sentence: "the oven", but "sauté pan 2" and "group 2's oven".
+    QString withArticle(const EquipmentRef& ref) const;
     QString burner(const BurnerId& id, int group) const;
     QString oven(const OvenId& id, int group) const;
     QString ware(const WareSpot& spot, int group) const;

@@ -28,7 +28,7 @@ class HoldWords {
                 return wait(hold);
             case HeldBy::Equipment:
                 return tr("held by %1, which %2 needs at %3")
-                    .arg(names_.equipment(hold.equipment), next(hold), nextStart(hold));
+                    .arg(names_.withArticle(hold.equipment), next(hold), nextStart(hold));
             case HeldBy::Cook:
                 return tr("held by %1, who goes on to %2 at %3")
                     .arg(names_.equipment(hold.equipment), next(hold), nextStart(hold));
@@ -60,7 +60,7 @@ class HoldWords {
 
     QString deadline(const Hold& hold) const {
         if (hold.window < 0) {
-            return tr("held by its deadline");
+            return tr("held by the end of the lesson");
         }
         const Window& window = context_.expanded.windows[static_cast<std::size_t>(hold.window)];
         const QString latest = window.latest ? clock_.at(*window.latest) : QString();
@@ -130,8 +130,11 @@ QString holdText(const Spare& spare, const PlatingAnalysis& analysis, const Text
     const HoldWords words(analysis, context);
     QStringList parts;
     for (const Hold& hold : spare.holds) {
-        if (parts.size() < 2 && !parts.contains(words.of(hold))) {
-            parts << words.of(hold);
+        // The end of the lesson says nothing where there is a nearer reason.
+        const bool far = hold.by == HeldBy::Deadline && hold.window < 0 && spare.holds.size() > 1;
+        const QString text = words.of(hold);
+        if (!far && parts.size() < 2 && !parts.contains(text)) {
+            parts << text;
         }
     }
     return parts.join(tr(", "));

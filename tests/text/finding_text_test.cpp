@@ -72,7 +72,7 @@ TEST(FindingText, EveryCodeHasATitleAHintAndAKeyOfItsOwn) {
         const Finding finding = anyFinding(code);
         EXPECT_FALSE(title(finding.code).isEmpty()) << code;
         EXPECT_FALSE(hint(finding, supper.context).contains(QRegularExpression("[{}%]"))) << code;
-        EXPECT_TRUE(hint(finding, supper.context).endsWith('.')) << code;
+        EXPECT_EQ(hint(finding, supper.context).endsWith('.'), finding.code != FindingCode::Danger);
         EXPECT_TRUE(keys.insert(wordsOf(finding.code).key).second) << code;
     }
 }
@@ -123,9 +123,10 @@ TEST(FindingText, APanNotWashed) {
     const Finding finding{FindingCode::NotYetWashed,  Severity::Collision,
                           {key("char"), key("bake")}, {EquipmentSort::Ware, 1},
                           minutes(-40, -20),          {2_min}};
-    EXPECT_EQ(sentence(finding, supper.context),
-              "Sauté pan 2 is not washed between “Char the leeks” and “Bake the gratin”; washing "
-              "takes 2 min.");
+    EXPECT_EQ(
+        sentence(finding, supper.context),
+        "Sauté pan 2 is not washed between “Char the leeks” and “Bake the gratin” at 6:10 PM; "
+        "washing takes 2 min.");
 }
 
 TEST(FindingText, CasesThatReadOtherwise) {
@@ -160,6 +161,16 @@ TEST(FindingText, CoreTemperatureNamesFoodLimitAndSource) {
               "inside (USDA FSIS, minimum internal temperatures).");
     EXPECT_EQ(hint(finding, supper.context),
               "Cook it to 145 °F and let it rest 3 min; measure in the thickest part.");
+}
+
+TEST(FindingText, ADangerSaysWhenAndWhatToMind) {
+    const Supper supper;
+    Finding finding{FindingCode::Danger, Severity::Caution, {key("char")}, {}, {}, {word("steam")}};
+    EXPECT_EQ(sentence(finding, supper.context),
+              "“Char the leeks”: steam burns: lift the lid away from you.");
+    finding.interval = minutes(-50, -40);
+    EXPECT_EQ(sentence(finding, supper.context),
+              "“Char the leeks” at 5:40 PM: steam burns: lift the lid away from you.");
 }
 
 TEST(FindingText, AGuestsAllergenNamesIngredientAndComponent) {

@@ -35,7 +35,7 @@ TEST(Names, WashesAndTurningOn) {
     const Supper supper;
     const Names names(supper.context);
     EXPECT_EQ(names.step(washAfter("char")), "washing sauté pan 2");
-    EXPECT_EQ(names.step(turningOn("oven")), "turning on oven");
+    EXPECT_EQ(names.step(turningOn("oven")), "turning on the oven");
 }
 
 TEST(Names, EquipmentWithItsNumberWhereThereAreSeveral) {
@@ -45,6 +45,9 @@ TEST(Names, EquipmentWithItsNumberWhereThereAreSeveral) {
     EXPECT_EQ(names.burner(BurnerId{"left"}, 0), "front left burner");
     EXPECT_EQ(names.equipment({EquipmentSort::Oven, 0}), "oven");
     EXPECT_EQ(names.equipment({}), "");
+    EXPECT_EQ(names.withArticle({EquipmentSort::Oven, 0}), "the oven");
+    EXPECT_EQ(names.withArticle({EquipmentSort::Ware, 0}), "sauté pan 1");
+    EXPECT_EQ(names.withArticle({EquipmentSort::Cook, 0}), "Robin");
 }
 
 TEST(Names, WhatTheKitchenLacksGoesByItsId) {

@@ -18,7 +18,7 @@ TEST(PlanText, OneRowForEachPlacementInOrderOfStart) {
     const Supper supper(builder);
     const auto rows = rowsOf(supper);
     ASSERT_EQ(rows.size(), 4u);
-    EXPECT_EQ(rows[0].step, "Turning on oven");
+    EXPECT_EQ(rows[0].step, "Turning on the oven");
     EXPECT_EQ(rows[0].where, "425 °F");
     EXPECT_EQ(rows[0].length, "30 s");
     EXPECT_EQ(rows[1].step, "Roast the thighs");

@@ -67,6 +67,15 @@ TEST(PlatingText, HeldByServing) {
     EXPECT_EQ(holdOf(supper, hold), "held by serving at 6:30 PM");
 }
 
+TEST(PlatingText, TheEndOfTheLessonOnlyWhereNothingIsNearer) {
+    const Supper supper;
+    PlatingAnalysis analysis = heldBy(by(HeldBy::Deadline));
+    EXPECT_EQ(holdText(analysis.spares[0], analysis, supper.context),
+              "held by the end of the lesson");
+    analysis.spares[0].holds.push_back(by(HeldBy::Pin));
+    EXPECT_EQ(holdText(analysis.spares[0], analysis, supper.context), "pinned where it is");
+}
+
 /// The hold by the only wait of that origin.
 Hold byWait(const Supper& supper, WaitOrigin origin) {
     Hold hold = by(HeldBy::Wait, 1);
