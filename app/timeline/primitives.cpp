@@ -7,6 +7,10 @@ QRectF boundsOf(const BoxShape& box) {
     return box.rect;
 }
 
+QRectF boundsOf(const RoundShape& round) {
+    return round.rect;
+}
+
 QRectF boundsOf(const LineShape& line) {
     const double half = line.width / 2;
     return QRectF(line.from, line.to).normalized().adjusted(-half, -half, half, half);

@@ -69,6 +69,15 @@ struct BoxShape {
     double radius = 0;
 };
 
+/// An ellipse that fills its rect: burners and round vessels seen from above.
+struct RoundShape {
+    QRectF rect;
+    Colour fill = Colour::None;
+    Colour outline = Colour::None;
+    double outlineWidth = 1;  ///< drawn inside the rect
+    Stroke stroke = Stroke::Solid;
+};
+
 struct LineShape {
     QPointF from;
     QPointF to;
@@ -118,7 +127,7 @@ enum class Part : std::uint8_t {
 };
 
 struct Primitive {
-    std::variant<BoxShape, LineShape, TextShape, MarkShape> shape;
+    std::variant<BoxShape, RoundShape, LineShape, TextShape, MarkShape> shape;
     Part part = Part::Page;
     int item = -1;  ///< index of the block or lane it belongs to, or -1
 };

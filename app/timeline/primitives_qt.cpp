@@ -30,6 +30,17 @@ class Player {
         }
     }
 
+    void operator()(const RoundShape& round) {
+        const double inset = round.outline == Colour::None ? 0 : round.outlineWidth * scale_ / 2;
+        painter_.setPen(inset == 0 ? QPen(Qt::NoPen)
+                                   : pen(round.outline, round.outlineWidth, round.stroke));
+        painter_.setBrush(round.fill == Colour::None ? QBrush() : QBrush(colour(round.fill)));
+        painter_.setRenderHint(QPainter::Antialiasing, true);
+        painter_.drawEllipse(scaled(round.rect).adjusted(inset, inset, -inset, -inset));
+        painter_.setRenderHint(QPainter::Antialiasing, false);
+        painter_.setBrush(Qt::NoBrush);
+    }
+
     void operator()(const LineShape& line) {
         painter_.setPen(pen(line.colour, line.width, line.stroke));
         painter_.drawLine(line.from * scale_, line.to * scale_);
