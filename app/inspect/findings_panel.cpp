@@ -1,0 +1,225 @@
+#include "inspect/findings_panel.h"
+
+#include <QHBoxLayout>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "inspect/repair_text.h"
+#include "inspect/severity_mark.h"
+#include "inspect/wrapping_delegate.h"
+#include "text/fault_text.h"
+#include "text/finding_text.h"
+
+namespace rangeline {
+namespace {
+
+constexpr int findingRole = Qt::UserRole;
+constexpr int severityRole = Qt::UserRole + 2;
+
+QTreeWidget* makeList(QWidget* parent, const QString& name) {
+    auto* tree = new QTreeWidget(parent);
+    tree->setHeaderHidden(true);
+    tree->setAccessibleName(name);
+    tree->setUniformRowHeights(false);
+    tree->setIndentation(14);
+    tree->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    tree->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    tree->setItemDelegate(new WrappingDelegate(tree));
+    return tree;
+}
+
+}  // namespace
+
+FindingsPanel::FindingsPanel(LessonDocument& document, const QLocale& locale, QWidget* parent)
+    : QWidget(parent), document_(document), locale_(locale) {
+    build();
+    connect(&document, &LessonDocument::changed, this, &FindingsPanel::listFindings);
+    listFindings();
+}
+
+void FindingsPanel::build() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    pages_ = new QStackedWidget(this);
+    column->addWidget(pages_);
+    nothing_ = new QLabel(pages_);
+    nothing_->setWordWrap(true);
+    nothing_->setAlignment(Qt::AlignCenter);
+    nothing_->setMargin(12);
+    pages_->addWidget(nothing_);
+
+    auto* lists = new QWidget(pages_);
+    auto* layout = new QVBoxLayout(lists);
+    layout->setContentsMargins(0, 0, 0, 0);
+    tree_ = makeList(lists, tr("Findings"));
+    layout->addWidget(tree_, 3);
+    layout->addWidget(makeRepairs(), 0);
+    pages_->addWidget(lists);
+    connect(tree_, &QTreeWidget::currentItemChanged, this, &FindingsPanel::showChosen);
+    connect(tree_, &QTreeWidget::itemActivated, this, &FindingsPanel::jump);
+    connect(tree_, &QTreeWidget::itemClicked, this, &FindingsPanel::jump);
+}
+
+QWidget* FindingsPanel::makeRepairs() {
+    repairPart_ = new QWidget(this);
+    auto* column = new QVBoxLayout(repairPart_);
+    column->setContentsMargins(8, 4, 8, 8);
+    for (QLabel** label : {&hint_, &note_}) {
+        *label = new QLabel(repairPart_);
+        (*label)->setWordWrap(true);
+        column->addWidget(*label);
+    }
+    repairList_ = makeList(repairPart_, tr("What could be done"));
+    repairList_->setRootIsDecorated(false);
+    repairList_->setMaximumHeight(110);
+    column->addWidget(repairList_);
+    auto* row = new QHBoxLayout;
+    preview_ = new QPushButton(tr("Try it out"), repairPart_);
+    preview_->setCheckable(true);
+    preview_->setToolTip(tr("Shows on the timeline what would change"));
+    apply_ = new QPushButton(tr("Do it"), repairPart_);
+    row->addWidget(preview_);
+    row->addWidget(apply_);
+    column->addLayout(row);
+    connect(preview_, &QPushButton::clicked, this, &FindingsPanel::preview);
+    connect(apply_, &QPushButton::clicked, this, &FindingsPanel::applyRepair);
+    connect(repairList_, &QTreeWidget::currentItemChanged, this, &FindingsPanel::preview);
+    connect(repairList_, &QTreeWidget::itemActivated, this, &FindingsPanel::applyRepair);
+    return repairPart_;
+}
+
+// ---- the list ----
+
+void FindingsPanel::listFindings() {
+    preview_->setChecked(false);
+    Q_EMIT previewed({});
+    {
+        const QSignalBlocker quiet(tree_);
+        tree_->clear();
+        QTreeWidgetItem* group = nullptr;
+        const std::vector<Finding>& findings = document_.findings();
+        for (int number = 0; number < std::ssize(findings); ++number) {
+            const Severity severity = findings[static_cast<std::size_t>(number)].severity;
+            if (group == nullptr ||
+                group->data(0, severityRole).toInt() != static_cast<int>(severity)) {
+                group = addGroup(severity);
+            }
+            addFinding(*group, number);
+        }
+        tree_->expandAll();
+    }
+    const bool none = document_.findings().empty();
+    nothing_->setText(document_.lesson().servings.empty()
+                          ? tr("Here stands what collides, what is late and what to mind.")
+                          : tr("Nothing collides, nothing is late.\n\nWhatever you move is checked "
+                               "at once; what is wrong appears here, with ways to put it right."));
+    pages_->setCurrentIndex(none ? 0 : 1);
+    repairPart_->setVisible(false);
+}
+
+QTreeWidgetItem* FindingsPanel::addGroup(Severity severity) {
+    const auto count = std::ranges::count(document_.findings(), severity, &Finding::severity);
+    auto* group = new QTreeWidgetItem(tree_);
+    group->setText(
+        0, tr("%1 (%2)").arg(severityText(severity), locale_.toString(static_cast<qint64>(count))));
+    group->setIcon(0, severityMark(severity, palette()));
+    group->setData(0, findingRole, -1);
+    group->setData(0, severityRole, static_cast<int>(severity));
+    return group;
+}
+
+void FindingsPanel::addFinding(QTreeWidgetItem& group, int number) {
+    const Finding& finding = document_.findings()[static_cast<std::size_t>(number)];
+    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    auto* item = new QTreeWidgetItem(&group);
+    item->setData(0, findingRole, number);
+    item->setData(0, WrappingDelegate::strongLine, title(finding.code));
+    item->setText(0, sentence(finding, text));
+    item->setData(0, Qt::AccessibleTextRole,
+                  QStringLiteral("%1: %2. %3")
+                      .arg(severityText(finding.severity), title(finding.code), item->text(0)));
+}
+
+const Finding* FindingsPanel::chosen() const {
+    const QTreeWidgetItem* item = tree_->currentItem();
+    const int number = item == nullptr ? -1 : item->data(0, findingRole).toInt();
+    const auto& findings = document_.findings();
+    return number < 0 || number >= std::ssize(findings)
+               ? nullptr
+               : &findings[static_cast<std::size_t>(number)];
+}
+
+void FindingsPanel::chooseFor(const PlacementKey& key) {
+    for (int group = 0; group < tree_->topLevelItemCount(); ++group) {
+        QTreeWidgetItem* rows = tree_->topLevelItem(group);
+        for (int row = 0; row < rows->childCount(); ++row) {
+            const auto number = rows->child(row)->data(0, findingRole).toUInt();
+            const auto& keys = document_.findings()[number].keys;
+            if (std::ranges::find(keys, key) != keys.end()) {
+                tree_->setCurrentItem(rows->child(row));
+                return;
+            }
+        }
+    }
+}
+
+void FindingsPanel::jump() {
+    if (const Finding* finding = chosen()) {
+        Q_EMIT placeWanted(*finding);
+    }
+}
+
+// ---- what could be done ----
+
+void FindingsPanel::showChosen() {
+    const Finding* finding = chosen();
+    preview_->setChecked(false);
+    Q_EMIT previewed({});
+    repairPart_->setVisible(finding != nullptr);
+    if (finding == nullptr) {
+        return;
+    }
+    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    hint_->setText(hint(*finding, text));
+    const Head& head = document_.lesson().head;
+    const bool needsNote = needsSafetyNote({*finding});
+    note_->setText(needsNote ? safetyNote(head.profile, head.units, locale_) : QString());
+    note_->setVisible(needsNote);
+    listRepairs(*finding);
+}
+
+void FindingsPanel::listRepairs(const Finding& finding) {
+    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    repairs_ = repairsFor(document_.state(), finding);
+    const QSignalBlocker quiet(repairList_);
+    repairList_->clear();
+    for (const Repair& repair : repairs_) {
+        auto* item = new QTreeWidgetItem(repairList_, {repairText(repair, text)});
+        item->setToolTip(0, item->text(0));
+    }
+    repairList_->setCurrentItem(repairList_->topLevelItem(0));
+    for (QWidget* widget : std::initializer_list<QWidget*>{repairList_, preview_, apply_}) {
+        widget->setVisible(!repairs_.empty());
+    }
+}
+
+void FindingsPanel::preview() {
+    const int row = repairList_->indexOfTopLevelItem(repairList_->currentItem());
+    const bool on = preview_->isChecked() && row >= 0 && row < std::ssize(repairs_);
+    Q_EMIT previewed(on ? repairs_[static_cast<std::size_t>(row)].edit : SetPlacements{});
+}
+
+void FindingsPanel::applyRepair() {
+    const int row = repairList_->indexOfTopLevelItem(repairList_->currentItem());
+    if (row < 0 || row >= std::ssize(repairs_)) {
+        return;
+    }
+    const Repair repair = repairs_[static_cast<std::size_t>(row)];
+    const QString words = repairList_->currentItem()->text(0);
+    if (const auto fault = document_.apply(repair.edit, words)) {
+        Q_EMIT refused(sentence(*fault));
+    }
+}
+
+}  // namespace rangeline

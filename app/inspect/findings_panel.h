@@ -1,0 +1,58 @@
+#pragma once
+// What is found in the open lesson, by severity; where it is, and what could be done about it.
+
+#include <QLabel>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTreeWidget>
+#include <vector>
+
+#include "document/lesson_document.h"
+#include "document/repairs.h"
+
+namespace rangeline {
+
+class FindingsPanel : public QWidget {
+    Q_OBJECT
+
+  public:
+    FindingsPanel(LessonDocument& document, const QLocale& locale, QWidget* parent = nullptr);
+
+    /// Chooses the first finding about that placement, if there is one.
+    void chooseFor(const PlacementKey& key);
+
+  Q_SIGNALS:
+    /// The finding's place is to be shown.
+    void placeWanted(const rangeline::Finding& finding);
+    /// A repair is looked at; empty changes: no longer.
+    void previewed(const rangeline::SetPlacements& edit);
+    void refused(const QString& why);
+
+  private:
+    void build();
+    QWidget* makeRepairs();
+    void listFindings();
+    QTreeWidgetItem* addGroup(Severity severity);
+    void addFinding(QTreeWidgetItem& group, int finding);
+    const Finding* chosen() const;
+    void showChosen();
+    void jump();
+    void listRepairs(const Finding& finding);
+    void preview();
+    void applyRepair();
+
+    LessonDocument& document_;
+    QLocale locale_;
+    std::vector<Repair> repairs_;
+    QStackedWidget* pages_ = nullptr;
+    QLabel* nothing_ = nullptr;
+    QTreeWidget* tree_ = nullptr;
+    QWidget* repairPart_ = nullptr;
+    QLabel* hint_ = nullptr;
+    QLabel* note_ = nullptr;
+    QTreeWidget* repairList_ = nullptr;
+    QPushButton* preview_ = nullptr;
+    QPushButton* apply_ = nullptr;
+};
+
+}  // namespace rangeline

@@ -1,0 +1,27 @@
+#pragma once
+// A moment that a lesson may leave open: a tick and a clock.
+
+#include <QCheckBox>
+#include <QTimeZone>
+#include <optional>
+
+#include "base/units.h"
+#include "inspect/clock_field.h"
+
+namespace rangeline {
+
+class InstantField : public QWidget {
+  public:
+    InstantField(const QString& name, const QLocale& locale, QWidget* parent = nullptr);
+
+    /// `serving` is the moment that instants are counted from.
+    void setInstant(const std::optional<Instant>& instant, const QDateTime& serving);
+    /// Nothing where it is not ticked. The wall clock shown is kept when serving has moved.
+    std::optional<Instant> instant(const QDateTime& serving) const;
+
+  private:
+    QCheckBox* set_;
+    ClockField* clock_;
+};
+
+}  // namespace rangeline

@@ -1,0 +1,267 @@
+#include "inspect/lesson_head_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QGroupBox>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "analysis/at.h"
+#include "model/validate.h"
+#include "text/fault_text.h"
+#include "text/quantities.h"
+
+namespace rangeline {
+namespace {
+
+constexpr int mostCovers = 999;
+
+template <class Value>
+void addOption(QComboBox& list, const QString& name, Value value) {
+    list.addItem(name, static_cast<int>(value));
+}
+
+template <class Value>
+void choose(QComboBox& list, Value value) {
+    list.setCurrentIndex(list.findData(static_cast<int>(value)));
+}
+
+template <class Value>
+Value chosen(const QComboBox& list) {
+    return static_cast<Value>(list.currentData().toInt());
+}
+
+}  // namespace
+
+LessonHeadDialog::LessonHeadDialog(LessonDocument& document, const QLocale& locale, QWidget* parent)
+    : QDialog(parent), document_(document), locale_(locale) {
+    setWindowTitle(tr("About this lesson"));
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    for (QWidget* part : {makeWhat(), makeWhen(), makeCrew(), makeRules()}) {
+        column->addWidget(part);
+    }
+    auto* area = new QScrollArea(this);
+    area->setWidget(page);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    why_ = new QLabel(this);
+    why_->setWordWrap(true);
+    why_->hide();
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    connect(buttons, &QDialogButtonBox::accepted, this, &LessonHeadDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* outer = new QVBoxLayout(this);
+    outer->addWidget(area, 1);
+    outer->addWidget(why_);
+    outer->addWidget(buttons);
+    fillClocks();
+    area->setMinimumWidth(page->sizeHint().width() + 2 * column->contentsMargins().left());
+    resize(sizeHint().width(), 620);
+}
+
+// ---- the parts ----
+
+QWidget* LessonHeadDialog::makeWhat() {
+    auto* box = new QGroupBox(tr("What is served"));
+    auto* form = new QFormLayout(box);
+    name_ = new QLineEdit(QString::fromStdString(document_.lesson().head.name), box);
+    name_->setAccessibleName(tr("Lesson"));
+    form->addRow(tr("&Lesson"), name_);
+    for (const Serving& serving : document_.lesson().servings) {
+        auto* covers = new QSpinBox(box);
+        covers->setRange(1, mostCovers);
+        covers->setValue(serving.covers);
+        covers->setSuffix(tr(" covers"));
+        const QString dish = QString::fromStdString(serving.dish.name);
+        covers->setAccessibleName(tr("%1, covers").arg(dish));
+        auto* label = new QLabel(dish, box);
+        label->setWordWrap(true);
+        label->setBuddy(covers);
+        form->addRow(label, covers);
+        covers_.push_back(covers);
+    }
+    return box;
+}
+
+QWidget* LessonHeadDialog::makeWhen() {
+    auto* box = new QGroupBox(tr("When"));
+    auto* form = new QFormLayout(box);
+    serving_ = new ClockField(locale_, ClockField::Shows::DateAndTime, box);
+    serving_->setAccessibleName(tr("Served at"));
+    form->addRow(tr("&Served at"), serving_);
+    addZone(*form);
+    opens_ = new InstantField(tr("The kitchen opens"), locale_, box);
+    cooking_ = new InstantField(tr("Cooking may start"), locale_, box);
+    tasting_ = new InstantField(tr("Tasting"), locale_, box);
+    out_ = new InstantField(tr("Everyone is out"), locale_, box);
+    for (InstantField* field : {opens_, cooking_, tasting_, out_}) {
+        form->addRow(field);
+    }
+    addGrain(*form);
+    return box;
+}
+
+void LessonHeadDialog::addZone(QFormLayout& form) {
+    zone_ = new QComboBox(form.parentWidget());
+    zone_->setAccessibleName(tr("Time zone"));
+    constexpr int fewestLetters = 18;
+    zone_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    zone_->setMinimumContentsLength(fewestLetters);
+    const QString now = QString::fromStdString(document_.lesson().head.zone);
+    for (const QByteArray& id : QTimeZone::availableTimeZoneIds()) {
+        zone_->addItem(QString::fromLatin1(id));
+    }
+    if (zone_->findText(now) < 0) {
+        zone_->insertItem(0, now);
+    }
+    zone_->setCurrentText(now);
+    form.addRow(tr("Time &zone"), zone_);
+}
+
+void LessonHeadDialog::addGrain(QFormLayout& form) {
+    grain_ = new QComboBox(form.parentWidget());
+    grain_->setAccessibleName(tr("Times are planned to"));
+    const std::int64_t now = document_.lesson().head.grain.inSeconds();
+    std::vector<std::int64_t> sizes{30, 60, 120, 300, 600, 900};
+    if (std::ranges::find(sizes, now) == sizes.end()) {
+        sizes.push_back(now);
+    }
+    for (const std::int64_t size : sizes) {
+        addOption(*grain_, durationText(Duration::seconds(size), locale_), size);
+    }
+    choose(*grain_, now);
+    form.addRow(tr("Times are planned &to"), grain_);
+}
+
+QWidget* LessonHeadDialog::makeCrew() {
+    auto* box = new QGroupBox(tr("Who is there"));
+    auto* column = new QVBoxLayout(box);
+    const auto& crew = document_.lesson().head.crew;
+    for (const Cook& cook : document_.lesson().kitchen.cooks) {
+        auto* tick = new QCheckBox(QString::fromStdString(cook.name), box);
+        tick->setChecked(std::ranges::find(crew, cook.id) != crew.end());
+        column->addWidget(tick);
+        crew_.push_back(tick);
+    }
+    return box;
+}
+
+QWidget* LessonHeadDialog::makeRules() {
+    const Head& head = document_.lesson().head;
+    auto* box = new QGroupBox(tr("How it is planned"));
+    auto* form = new QFormLayout(box);
+    const auto addList = [&](const QString& label, const QString& name) {
+        auto* list = new QComboBox(box);
+        list->setAccessibleName(name);
+        form->addRow(label, list);
+        return list;
+    };
+    aim_ = addList(tr("&Arranging aims to"), tr("Arranging aims to"));
+    addOption(*aim_, tr("start as late as possible"), Aim::StartLate);
+    addOption(*aim_, tr("keep food waiting least"), Aim::Fresh);
+    addOption(*aim_, tr("spread the work evenly"), Aim::Calm);
+    addOption(*aim_, tr("use the fewest pans"), Aim::FewPans);
+    choose(*aim_, head.aim);
+    late_ = new QCheckBox(tr("Plates may be late if nothing else helps"), box);
+    late_->setChecked(head.lateAllowed);
+    form->addRow(late_);
+    units_ = addList(tr("&Units"), tr("Units"));
+    addOption(*units_, tr("°F, inches, quarts"), Units::UsCustomary);
+    addOption(*units_, tr("°C, centimetres, litres"), Units::Metric);
+    choose(*units_, head.units);
+    profile_ = addList(tr("&Food-safety limits"), tr("Food-safety limits"));
+    addOption(*profile_, tr("household"), SafetyProfile::Household);
+    addOption(*profile_, tr("food code (professional kitchens)"), SafetyProfile::FoodCode);
+    choose(*profile_, head.profile);
+    return box;
+}
+
+// ---- values ----
+
+void LessonHeadDialog::fillClocks() {
+    const Head& head = document_.lesson().head;
+    const QDateTime serving = Clock(head, locale_).moment(Instant::serving());
+    serving_->setMoment(serving);
+    opens_->setInstant(head.kitchenOpens, serving);
+    cooking_->setInstant(head.cookingMayStart, serving);
+    tasting_->setInstant(head.tasting, serving);
+    out_->setInstant(head.everyoneOut, serving);
+}
+
+QDateTime LessonHeadDialog::servingMoment() const {
+    const QTimeZone zone(zone_->currentText().toLatin1());
+    return serving_->moment(zone.isValid() ? zone : QTimeZone::utc());
+}
+
+Head LessonHeadDialog::filledHead() const {
+    Head head = document_.lesson().head;
+    const QDateTime serving = servingMoment();
+    head.name = name_->text().trimmed().toStdString();
+    const bool moved = serving != Clock(head, locale_).moment(Instant::serving());
+    if (moved) {
+        head.servingTime = serving.toString(QStringLiteral("yyyy-MM-ddTHH:mm")).toStdString();
+    }
+    head.zone = zone_->currentText().toStdString();
+    head.kitchenOpens = opens_->instant(serving);
+    head.cookingMayStart = cooking_->instant(serving);
+    head.tasting = tasting_->instant(serving);
+    head.everyoneOut = out_->instant(serving);
+    head.crew = tickedCrew();
+    head.grain = Duration::seconds(grain_->currentData().toInt());
+    head.aim = chosen<Aim>(*aim_);
+    head.lateAllowed = late_->isChecked();
+    head.units = chosen<Units>(*units_);
+    head.profile = chosen<SafetyProfile>(*profile_);
+    return head;
+}
+
+/// Who was there already keeps the place in the order.
+std::vector<CookId> LessonHeadDialog::tickedCrew() const {
+    std::vector<CookId> crew = document_.lesson().head.crew;
+    for (std::size_t number = 0; number < crew_.size(); ++number) {
+        const CookId& cook = document_.lesson().kitchen.cooks[number].id;
+        const auto known = std::ranges::find(crew, cook);
+        if (!crew_[number]->isChecked()) {
+            std::erase(crew, cook);
+        } else if (known == crew.end()) {
+            crew.push_back(cook);
+        }
+    }
+    return crew;
+}
+
+std::vector<Serving> LessonHeadDialog::filledServings() const {
+    std::vector<Serving> servings = document_.lesson().servings;
+    for (std::size_t number = 0; number < servings.size(); ++number) {
+        servings[number].covers = covers_[number]->value();
+    }
+    return servings;
+}
+
+void LessonHeadDialog::accept() {
+    Lesson filled = document_.lesson();
+    filled.head = filledHead();
+    filled.servings = filledServings();
+    // Both are judged together before either is applied, so that none is applied alone.
+    if (const auto faults = validate(filled, 1); !faults.empty()) {
+        why_->setText(sentence(faults.front()));
+        why_->show();
+        return;
+    }
+    const GestureId gesture = document_.newGesture();
+    const QString words = tr("change the lesson’s head");
+    for (Edit edit : {Edit(SetHead{filled.head}), Edit(SetServings{filled.servings})}) {
+        if (const auto fault = document_.apply(std::move(edit), words, gesture)) {
+            why_->setText(sentence(*fault));
+            why_->show();
+            return;
+        }
+    }
+    QDialog::accept();
+}
+
+}  // namespace rangeline

@@ -1,0 +1,59 @@
+#pragma once
+// The head of a lesson: what is served to how many, when, by whom and under which rules.
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDialog>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSpinBox>
+#include <vector>
+
+#include "document/lesson_document.h"
+#include "inspect/instant_field.h"
+
+namespace rangeline {
+
+class LessonHeadDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    LessonHeadDialog(LessonDocument& document, const QLocale& locale, QWidget* parent = nullptr);
+
+    /// Applies what is filled in, as one step of undo; stays open and says why where it is refused.
+    void accept() override;
+
+  private:
+    QWidget* makeWhat();
+    QWidget* makeWhen();
+    QWidget* makeCrew();
+    QWidget* makeRules();
+    void addZone(QFormLayout& form);
+    void addGrain(QFormLayout& form);
+    void fillClocks();
+    QDateTime servingMoment() const;
+    Head filledHead() const;
+    std::vector<CookId> tickedCrew() const;
+    std::vector<Serving> filledServings() const;
+
+    LessonDocument& document_;
+    QLocale locale_;
+    QLineEdit* name_ = nullptr;
+    std::vector<QSpinBox*> covers_;
+    ClockField* serving_ = nullptr;
+    QComboBox* zone_ = nullptr;
+    InstantField* opens_ = nullptr;
+    InstantField* cooking_ = nullptr;
+    InstantField* tasting_ = nullptr;
+    InstantField* out_ = nullptr;
+    std::vector<QCheckBox*> crew_;
+    QComboBox* grain_ = nullptr;
+    QComboBox* units_ = nullptr;
+    QComboBox* profile_ = nullptr;
+    QComboBox* aim_ = nullptr;
+    QCheckBox* late_ = nullptr;
+    QLabel* why_ = nullptr;
+};
+
+}  // namespace rangeline

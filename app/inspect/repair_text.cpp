@@ -1,0 +1,36 @@
+#include "inspect/repair_text.h"
+
+#include <QCoreApplication>
+
+namespace rangeline {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Repairs", text);
+}
+
+}  // namespace
+
+QString repairText(const Repair& repair, const TextContext& text) {
+    const Names names(text);
+    const QString step = names.step(repair.key);
+    const Clock clock(text.lesson.head, text.locale);
+    const QString at = repair.at ? clock.at(*repair.at) : QString();
+    switch (repair.code) {
+        case RepairCode::AddWash:
+            return at.isEmpty() ? tr("Add the wash") : tr("Add the wash at %1").arg(at);
+        case RepairCode::OtherEquipment:
+            return tr("Use %1 for %2").arg(names.equipment(repair.equipment), step);
+        case RepairCode::MoveToFree:
+            return tr("Move %1 to %2").arg(step, at);
+        case RepairCode::PinOff:
+            return tr("Take the pin off %1").arg(step);
+        case RepairCode::TurnOnOven:
+            return at.isEmpty() ? sentenceCase(step) : tr("%1 at %2").arg(sentenceCase(step), at);
+        case RepairCode::PlaceIt:
+            break;
+    }
+    return tr("Place %1 at %2").arg(step, at);
+}
+
+}  // namespace rangeline

@@ -1,0 +1,163 @@
+#include "inspect/shelf_panel.h"
+
+#include <QDrag>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include "analysis/at.h"
+#include "text/names.h"
+
+namespace rangeline {
+namespace {
+
+constexpr int stepRole = Qt::UserRole;
+constexpr int batchRole = Qt::UserRole + 1;
+constexpr int groupRole = Qt::UserRole + 2;
+constexpr int componentRole = Qt::UserRole + 3;
+
+}  // namespace
+
+// ---- the tree ----
+
+ShelfTree::ShelfTree(ShelfDrag makeDrag, QWidget* parent)
+    : QTreeWidget(parent), makeDrag_(std::move(makeDrag)) {
+    setHeaderHidden(true);
+    setDragEnabled(true);
+    setDragDropMode(QAbstractItemView::DragOnly);
+    setIndentation(16);
+    setTextElideMode(Qt::ElideRight);
+}
+
+void ShelfTree::setKey(QTreeWidgetItem& item, const StepKey& key) {
+    item.setData(0, stepRole, QString::fromStdString(key.step.text));
+    item.setData(0, batchRole, key.batch);
+    item.setData(0, groupRole, key.group);
+}
+
+std::vector<StepKey> ShelfTree::stepsOf(const QTreeWidgetItem& item) {
+    std::vector<StepKey> steps;
+    if (const QString step = item.data(0, stepRole).toString(); !step.isEmpty()) {
+        steps.push_back({StepId{step.toStdString()}, item.data(0, batchRole).toInt(),
+                         item.data(0, groupRole).toInt()});
+    }
+    for (int row = 0; row < item.childCount(); ++row) {
+        const auto below = stepsOf(*item.child(row));
+        steps.insert(steps.end(), below.begin(), below.end());
+    }
+    return steps;
+}
+
+void ShelfTree::startDrag(Qt::DropActions) {
+    if (const QTreeWidgetItem* item = currentItem()) {
+        auto* drag = new QDrag(this);
+        drag->setMimeData(makeDrag_(stepsOf(*item)).release());
+        drag->exec(Qt::CopyAction);
+    }
+}
+
+// ---- the panel ----
+
+ShelfPanel::ShelfPanel(const LessonDocument& document, const QLocale& locale, ShelfDrag makeDrag,
+                       QWidget* parent)
+    : QWidget(parent), document_(document), locale_(locale) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 8);
+    tree_ = new ShelfTree(std::move(makeDrag), this);
+    tree_->setAccessibleName(tr("Not placed yet"));
+    hint_ = new QLabel(this);
+    hint_->setWordWrap(true);
+    hint_->setMargin(8);
+    place_ = new QPushButton(tr("Pick up"), this);
+    place_->setToolTip(tr("Then click where it is to go on the timeline, or press Enter there"));
+    column->addWidget(tree_, 1);
+    column->addWidget(hint_);
+    column->addWidget(place_, 0, Qt::AlignHCenter);
+    connect(place_, &QPushButton::clicked, this, &ShelfPanel::pickUp);
+    connect(tree_, &QTreeWidget::itemActivated, this, &ShelfPanel::pickUp);
+    connect(tree_, &QTreeWidget::currentItemChanged, this, [this](const QTreeWidgetItem* item) {
+        const auto steps = item == nullptr ? std::vector<StepKey>() : ShelfTree::stepsOf(*item);
+        if (!steps.empty()) {
+            Q_EMIT stepChosen(steps.front());
+        }
+    });
+    connect(&document, &LessonDocument::changed, this, &ShelfPanel::list);
+    list();
+}
+
+void ShelfPanel::pickUp() {
+    const QTreeWidgetItem* item = tree_->currentItem();
+    if (const auto steps = item == nullptr ? std::vector<StepKey>() : ShelfTree::stepsOf(*item);
+        !steps.empty()) {
+        Q_EMIT pickedUp(steps);
+    }
+}
+
+void ShelfPanel::list() {
+    const QSignalBlocker quiet(tree_);
+    tree_->clear();
+    count_ = 0;
+    const int tasks = document_.index().tasks();
+    for (int task = 0; task < tasks; ++task) {
+        if (!document_.index().placed(task)) {
+            addTask(task);
+            ++count_;
+        }
+    }
+    tree_->expandAll();
+    tree_->setCurrentItem(tree_->topLevelItem(0));
+    place_->setEnabled(count_ > 0);
+    hint_->setText(count_ > 0  ? tr("Drag a component or a step onto a burner or an oven slot, or "
+                                     "pick it up and click where it goes.")
+                   : tasks > 0 ? tr("Everything is placed. What you take off the timeline comes "
+                                    "back here.")
+                               : tr("Components and steps wait here until they are placed."));
+}
+
+QTreeWidgetItem* ShelfPanel::componentItem(const Task& task) {
+    const QString id =
+        QStringLiteral("%1/%2/%3").arg(task.key.group).arg(task.serving).arg(task.component);
+    for (int row = 0; row < tree_->topLevelItemCount(); ++row) {
+        if (tree_->topLevelItem(row)->data(0, componentRole) == id) {
+            return tree_->topLevelItem(row);
+        }
+    }
+    const Component& component =
+        at(at(document_.lesson().servings, task.serving).dish.components, task.component);
+    QString name = QString::fromStdString(component.name);
+    if (document_.lesson().head.groups.count > 1) {
+        name = tr("%1, group %2").arg(name, locale_.toString(task.key.group + 1));
+    }
+    auto* item = new QTreeWidgetItem(tree_, {name});
+    QFont strong = tree_->font();
+    strong.setBold(true);
+    item->setFont(0, strong);
+    item->setData(0, componentRole, id);
+    item->setToolTip(0, name);
+    return item;
+}
+
+QString ShelfPanel::needsOf(int task) const {
+    const Step& step = document_.index().step(task);
+    QStringList needs{durationText(at(document_.expanded().tasks, task).time.likely, locale_)};
+    if (std::holds_alternative<BurnerHeat>(step.heat)) {
+        needs << tr("burner");
+    } else if (std::holds_alternative<OvenHeat>(step.heat)) {
+        needs << tr("oven");
+    }
+    return needs.join(tr(", "));
+}
+
+void ShelfPanel::addTask(int task) {
+    const Task& added = at(document_.expanded().tasks, task);
+    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    QString name = Names(text).plainStep(added.key);
+    if (added.batches > 1) {
+        name = tr("%1, batch %2").arg(name, locale_.toString(added.key.batch + 1));
+    }
+    const QString whole = tr("%1 (%2)").arg(name, needsOf(task));
+    auto* item = new QTreeWidgetItem(componentItem(added), {whole});
+    item->setToolTip(0, whole);
+    ShelfTree::setKey(*item, added.key);
+}
+
+}  // namespace rangeline

@@ -1,0 +1,235 @@
+#include "inspect/step_inspector.h"
+
+#include <QHBoxLayout>
+#include <QSignalBlocker>
+#include <QTimeZone>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "text/fault_text.h"
+#include "text/plating_text.h"
+
+namespace rangeline {
+namespace {
+
+QToolButton* makeNudge(QWidget* parent, const QString& sign, const QString& name) {
+    auto* button = new QToolButton(parent);
+    button->setText(sign);
+    button->setAccessibleName(name);
+    button->setToolTip(name);
+    button->setAutoRepeat(true);
+    button->setMinimumSize(28, 28);
+    return button;
+}
+
+}  // namespace
+
+StepInspector::StepInspector(LessonDocument& document, const QLocale& locale, QWidget* parent)
+    : QScrollArea(parent), document_(document), locale_(locale) {
+    setWidgetResizable(true);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setAccessibleName(tr("Chosen step"));
+    build();
+    connect(&document, &LessonDocument::changed, this, [this](const LessonChange& change) {
+        if (change.all) {
+            key_.reset();
+        }
+        renew();
+    });
+    renew();
+}
+
+QLabel* StepInspector::addLabel(QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    parent->layout()->addWidget(label);
+    return label;
+}
+
+void StepInspector::build() {
+    auto* page = new QWidget(this);
+    new QVBoxLayout(page);
+    name_ = addLabel(page);
+    QFont strong = name_->font();
+    strong.setBold(true);
+    name_->setFont(strong);
+    about_ = addLabel(page);
+    times_ = addLabel(page);
+    place_ = new QPushButton(tr("Place it"), page);
+    page->layout()->addWidget(place_);
+
+    placedPart_ = new QWidget(page);
+    auto* column = new QVBoxLayout(placedPart_);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(makeStartRow(placedPart_));
+    choices_ = new ChoiceForm(placedPart_);
+    column->addWidget(choices_);
+    pinned_ = new QCheckBox(tr("Pinned: arranging leaves it here"), placedPart_);
+    column->addWidget(pinned_);
+    spare_ = addLabel(placedPart_);
+    toShelf_ = new QPushButton(tr("Back to the shelf"), placedPart_);
+    column->addWidget(toShelf_);
+    page->layout()->addWidget(placedPart_);
+    cue_ = addLabel(page);
+    static_cast<QVBoxLayout*>(page->layout())->addStretch(1);
+    setWidget(page);
+
+    connect(place_, &QPushButton::clicked, this, [this] { Q_EMIT placeWanted(*key_); });
+    connect(toShelf_, &QPushButton::clicked, this,
+            [this] { put(std::nullopt, tr("put back on the shelf")); });
+    connect(choices_, &ChoiceForm::chosen, this, [this](const EquipmentChoice& choice, int option) {
+        const EquipmentOption chosen = choice.options[static_cast<std::size_t>(option)];
+        put(chosen.placement, tr("use %1").arg(chosen.name));
+    });
+    connect(pinned_, &QCheckBox::clicked, this, [this](bool checked) {
+        Placement changed = *placement();
+        changed.pinned = checked;
+        put(changed, checked ? tr("pin") : tr("take the pin off"));
+    });
+}
+
+QWidget* StepInspector::makeStartRow(QWidget* parent) {
+    auto* row = new QWidget(parent);
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    start_ = new ClockField(locale_, ClockField::Shows::DayAndTime, row);
+    start_->setAccessibleName(tr("Start"));
+    start_->setKeyboardTracking(false);
+    start_->setButtonSymbols(QAbstractSpinBox::NoButtons);
+    auto* label = new QLabel(tr("&Start"), row);
+    label->setBuddy(start_);
+    QToolButton* earlier = makeNudge(row, QStringLiteral("−"), tr("Start earlier"));
+    QToolButton* later = makeNudge(row, QStringLiteral("+"), tr("Start later"));
+    layout->addWidget(label);
+    layout->addWidget(earlier);
+    layout->addWidget(start_, 1);
+    layout->addWidget(later);
+    connect(earlier, &QToolButton::clicked, this, [this] { nudge(-1); });
+    connect(later, &QToolButton::clicked, this, [this] { nudge(1); });
+    connect(start_, &QDateTimeEdit::editingFinished, this, &StepInspector::readStart);
+    return row;
+}
+
+void StepInspector::setKey(const std::optional<PlacementKey>& key) {
+    if (key != key_) {
+        key_ = key;
+        renew();
+    }
+}
+
+const Placement* StepInspector::placement() const {
+    const auto& placements = document_.lesson().placements;
+    const auto found = key_ ? placements.find(*key_) : placements.end();
+    return found == placements.end() ? nullptr : &found->second;
+}
+
+// ---- showing ----
+
+void StepInspector::renew() {
+    const int node = key_ ? document_.index().nodeOf(*key_) : -1;
+    const bool placed = node >= 0 && document_.index().placed(node);
+    placedPart_->setVisible(placed);
+    place_->setVisible(node >= 0 && !placed);
+    about_->setVisible(node >= 0);
+    times_->setVisible(node >= 0);
+    cue_->setVisible(false);
+    if (node < 0) {
+        showNothing();
+        return;
+    }
+    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const Names names(text);
+    name_->setText(sentenceCase(names.plainStep(*key_)));
+    const auto* step = std::get_if<StepKey>(&*key_);
+    about_->setText(step == nullptr ? QString() : names.component(*step));
+    about_->setVisible(!about_->text().isEmpty());
+    if (document_.index().isTask(node)) {
+        const QString cue = QString::fromStdString(document_.index().step(node).cue);
+        cue_->setText(tr("Done when: %1").arg(cue));
+        cue_->setVisible(!cue.isEmpty());
+    }
+    placed ? showPlaced(node) : showUnplaced(node);
+}
+
+void StepInspector::showNothing() {
+    name_->setText(tr("No step is chosen."));
+    about_->setText(
+        tr("Click a block on the timeline, or go there with the keyboard, to see its times and "
+           "to choose its burner, pan and cook."));
+    about_->setVisible(true);
+}
+
+void StepInspector::showUnplaced(int node) {
+    const Duration likely =
+        document_.index().isTask(node)
+            ? document_.expanded().tasks[static_cast<std::size_t>(node)].time.likely
+            : Duration();
+    times_->setText(likely == Duration()
+                        ? tr("Not placed yet.")
+                        : tr("Not placed yet; takes %1.").arg(durationText(likely, locale_)));
+}
+
+void StepInspector::showPlaced(int node) {
+    const Placed& placed = document_.index().placed(node);
+    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const Clock clock(text.lesson.head, locale_);
+    times_->setText(sentenceCase(tr("%1, %2").arg(
+        clock.span(placed.interval), durationText(placed.interval.length(), locale_))));
+    const QSignalBlocker quiet(start_);
+    start_->setMoment(clock.moment(placed.interval.begin));
+    choices_->setChoices(equipmentChoices(document_.index(), text, *key_));
+    pinned_->setChecked(placed.placement->pinned);
+    showSpare();
+}
+
+void StepInspector::showSpare() {
+    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const PlatingAnalysis& analysis = document_.analysis();
+    const auto spare = std::ranges::find(analysis.spares, *key_, &Spare::key);
+    spare_->setVisible(spare != analysis.spares.end());
+    if (spare == analysis.spares.end()) {
+        return;
+    }
+    const QString why = holdText(*spare, analysis, text);
+    const QString much = sentenceCase(spareText(spare->spare, locale_));
+    spare_->setText(why.isEmpty() ? much + u'.' : tr("%1, %2.").arg(much, why));
+}
+
+// ---- changing ----
+
+void StepInspector::put(const std::optional<Placement>& placement, const QString& text) {
+    const auto fault = document_.apply(SetPlacements{{{*key_, placement}}}, text);
+    if (fault) {
+        Q_EMIT refused(sentence(*fault));
+        renew();
+    }
+}
+
+void StepInspector::moveTo(Instant start) {
+    const Placement* now = placement();
+    if (now != nullptr && now->start != start) {
+        Placement moved = *now;
+        moved.start = start;
+        put(moved, tr("move"));
+    }
+}
+
+void StepInspector::nudge(int grains) {
+    if (const Placement* now = placement()) {
+        moveTo(now->start + document_.lesson().head.grain * grains);
+    }
+}
+
+/// The field shows the lesson's own clock; what is typed goes to the nearest grain.
+void StepInspector::readStart() {
+    const Clock clock(document_.lesson().head, locale_);
+    const QDateTime serving = clock.moment(Instant::serving());
+    const auto seconds = static_cast<double>(serving.secsTo(start_->moment(serving.timeZone())));
+    const std::int64_t grain = document_.lesson().head.grain.inSeconds();
+    moveTo(Instant::atSeconds(std::llround(seconds / static_cast<double>(grain)) * grain));
+}
+
+}  // namespace rangeline

@@ -1,0 +1,22 @@
+#pragma once
+// Draws list rows as a strong first line and, below it, wrapped lines of explanation, as high as
+// the width of the view asks for.
+
+#include <QStyledItemDelegate>
+
+namespace rangeline {
+
+class WrappingDelegate : public QStyledItemDelegate {
+  public:
+    /// Text of the strong line. The item's own text is the explanation; rows without a strong line
+    /// are drawn as usual.
+    static constexpr int strongLine = Qt::UserRole + 1;
+
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+};
+
+}  // namespace rangeline
