@@ -223,7 +223,9 @@ void addTask(Formulation& f, const Task& task) {
             watch(f, vars, vars.watchings.back(), i);
         }
     }
-    engine::Group group{vars.end, {vars.start, true, f.yes()}, {}};
+    // Washing up comes straight after serving; everything else as late as can be.
+    const bool late = !stepOf(f.lesson, task).afterServing;
+    engine::Group group{vars.end, {vars.start, late, f.yes()}, {}};
     std::vector<Literal>& staffings = group.sets.emplace_back();
     for (const Staffing& staffing : vars.staffings) {
         staffings.push_back(staffing.chosen);
