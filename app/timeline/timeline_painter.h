@@ -19,9 +19,21 @@ struct Ghost {
     bool collides = false;
 };
 
+/// A wait between two items.
+struct TimelineLink {
+    int fromItem = 0;
+    int toItem = 0;
+    StepEnd fromEnd = StepEnd::End;
+    StepEnd toEnd = StepEnd::Start;
+    bool holds = false;  ///< keeps the selected one from moving later
+};
+
 /// What the person at the screen is doing; nothing of it appears on paper.
 struct TimelineOverlay {
-    std::vector<int> selected;   ///< items whose blocks are lit
+    std::vector<int> selected;  ///< items whose blocks are lit
+    std::vector<int> related;   ///< items that share a vessel with them
+    std::vector<int> clashing;  ///< items that what is being dragged would collide with
+    std::vector<TimelineLink> links;
     std::optional<int> reachOf;  ///< item whose minutes to spare are shown
     std::vector<Ghost> ghosts;
 };

@@ -43,17 +43,34 @@ const TimelineStyle& TimelineStyle::paper() {
     return style;
 }
 
+namespace {
+
+void enlargeSpaces(TimelineStyle& style, double factor) {
+    for (double* size : {&style.headWidth, &style.axisRow, &style.sectionHeight, &style.rowHeight,
+                         &style.lanePadding, &style.heatHeight, &style.lineGap, &style.labelGap,
+                         &style.inset, &style.numberRoom, &style.rightRoom, &style.markSize}) {
+        *size *= factor;
+    }
+}
+
+}  // namespace
+
+TimelineStyle TimelineStyle::screenEnlarged(double factor) {
+    TimelineStyle style = screen();
+    for (double& size : style.fontSizes) {
+        size *= factor;
+    }
+    enlargeSpaces(style, factor);
+    return style;
+}
+
 TimelineStyle TimelineStyle::paperEnlarged(double factor) {
     TimelineStyle style = paper();
     for (const FontRole role :
          {FontRole::LaneName, FontRole::Block, FontRole::BlockStrong, FontRole::Axis}) {
         style.fontSizes[static_cast<std::size_t>(role)] *= factor;
     }
-    for (double* size : {&style.headWidth, &style.axisRow, &style.sectionHeight, &style.rowHeight,
-                         &style.lanePadding, &style.heatHeight, &style.lineGap, &style.labelGap,
-                         &style.inset, &style.numberRoom, &style.rightRoom, &style.markSize}) {
-        *size *= factor;
-    }
+    enlargeSpaces(style, factor);
     return style;
 }
 

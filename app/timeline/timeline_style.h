@@ -30,6 +30,8 @@ struct TimelineStyle {
     double fontSize(FontRole role) const { return fontSizes[static_cast<std::size_t>(role)]; }
 
     static const TimelineStyle& screen();
+    /// For readers who want larger (or smaller) letters: everything in proportion.
+    static TimelineStyle screenEnlarged(double factor);
     /// No text on paper is smaller than 8 points, none in a block smaller than 9.
     static const TimelineStyle& paper();
     /// Paper with everything that belongs to the timeline enlarged; the page's own texts stay.

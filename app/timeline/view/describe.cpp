@@ -1,0 +1,89 @@
+#include "timeline_view/describe.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "text/plating_text.h"
+#include "text/quantities.h"
+
+namespace rangeline {
+namespace {
+
+QString words(const char* text) {
+    return QCoreApplication::translate("Timeline", text);
+}
+
+QString laneName(const TimelineScene& scene, int lane) {
+    const Lane& it = scene.lane(lane);
+    if (it.kind != LaneKind::OvenSlot) {
+        return it.name;
+    }
+    const QString& oven = scene.lane(scene.lanes().heatOf(it.equipment.unit)).name;
+    return words("%1, %2").arg(oven, it.name.toLower());
+}
+
+}  // namespace
+
+QString nameOf(const LessonDocument& document, const PlacementKey& key, const QLocale& locale) {
+    const TextContext text{document.lesson(), document.expanded(), locale};
+    return Names(text).step(key);
+}
+
+QString describeItem(const LessonDocument& document, const TimelineScene& scene, int item,
+                     const QLocale& locale) {
+    const TimelineItem& it = scene.item(item);
+    const Clock clock(document.lesson().head, locale);
+    const int block = scene.mainBlockOf(item);
+    QStringList parts{it.name};
+    if (block >= 0) {
+        parts << laneName(scene, scene.model().blocks[static_cast<std::size_t>(block)].lane);
+    }
+    parts << clock.span(it.interval);
+    const std::array states = {
+        std::pair(it.collides, QT_TRANSLATE_NOOP("Timeline", "collides")),
+        std::pair(it.late, QT_TRANSLATE_NOOP("Timeline", "late")),
+        std::pair(it.pinned, QT_TRANSLATE_NOOP("Timeline", "pinned")),
+        std::pair(it.decides, QT_TRANSLATE_NOOP("Timeline", "decides plating"))};
+    for (const auto& [holds, text] : states) {
+        if (holds) {
+            parts << words(text);
+        }
+    }
+    parts << spareText(it.spare, locale);
+    return parts.join(QStringLiteral(", "));
+}
+
+QString describeProposal(const LessonDocument& document, const Proposal& proposal,
+                         const ProposalLook& look, const QLocale& locale) {
+    const QString name = sentenceCase(nameOf(document, proposal.lead, locale));
+    if (proposal.removes) {
+        return words("%1 goes back to the shelf").arg(name);
+    }
+    const auto lead =
+        std::ranges::find(proposal.edit.changes, proposal.lead, &PlacementChange::key);
+    if (lead == proposal.edit.changes.end() || !lead->placement) {
+        return name;
+    }
+    const Clock clock(document.lesson().head, locale);
+    QString text = words("%1 at %2").arg(name, clock.at(lead->placement->start));
+    if (proposal.refused) {
+        text += words(", which keeps its place: it does not go there");
+    }
+    return look.reasons.empty() ? text : words("%1. %2").arg(text, look.reasons.front());
+}
+
+QString describeAction(const LessonDocument& document, const Proposal& proposal, ActionKind kind,
+                       const QLocale& locale) {
+    const QString name = nameOf(document, proposal.lead, locale);
+    switch (kind) {
+        case ActionKind::Move:
+            return words("move %1").arg(name);
+        case ActionKind::Place:
+            return words("place %1").arg(name);
+        case ActionKind::TakeAway:
+            break;
+    }
+    return words("take %1 off").arg(name);
+}
+
+}  // namespace rangeline

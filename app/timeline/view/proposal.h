@@ -1,0 +1,25 @@
+#pragma once
+// What a proposal looks like: ghosts where things would be, what they would collide with, and why.
+
+#include <QString>
+#include <vector>
+
+#include "timeline/timeline_painter.h"
+#include "timeline_view/scene.h"
+#include "timeline_view/tool.h"
+
+namespace rangeline {
+
+struct ProposalLook {
+    std::vector<Ghost> ghosts;
+    std::vector<int> clashing;     ///< items
+    std::vector<QString> reasons;  ///< sentences, worst first; few enough to read while dragging
+    bool collides = false;
+    Interval interval;  ///< of what is held, as it would lie
+};
+
+/// Tries the edit out and takes it back.
+ProposalLook lookOf(const LessonDocument& document, const TimelineScene& scene,
+                    const SetPlacements& edit, const QLocale& locale);
+
+}  // namespace rangeline
