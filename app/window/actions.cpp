@@ -1,0 +1,128 @@
+#include "window/actions.h"
+
+#include <QCoreApplication>
+#include <QMenuBar>
+#include <QToolBar>
+#include <QToolButton>
+
+#include "window/icons.h"
+
+namespace rangeline {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Actions", text);
+}
+
+QAction* make(QMainWindow& window, const QString& text, const QString& tip,
+              const QKeySequence& keys = {}) {
+    auto* action = new QAction(text, &window);
+    action->setStatusTip(tip);
+    const QString shown = keys.toString(QKeySequence::NativeText);
+    action->setToolTip(shown.isEmpty() ? tip : tr("%1 (%2)").arg(tip, shown));
+    action->setShortcut(keys);
+    return action;
+}
+
+}  // namespace
+
+Actions::Actions(QMainWindow& window)
+    : open(make(window, tr("&Open ..."), tr("Open a lesson"), QKeySequence::Open)),
+      save(make(window, tr("&Save"), tr("Save the lesson"), QKeySequence::Save)),
+      saveAs(make(window, tr("Save &as ..."), tr("Save the lesson to another file"),
+                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
+      print(make(window, tr("&Print to PDF ..."), tr("Print the station timeline to a PDF"),
+                 QKeySequence::Print)),
+      leave(make(window, tr("&Leave"), tr("Close the window"), QKeySequence::Quit)),
+      undo(make(window, tr("&Undo"), tr("Take the last change back"), QKeySequence::Undo)),
+      redo(make(window, tr("&Redo"), tr("Make the change again"), QKeySequence::Redo)),
+      head(make(window, tr("About this &lesson ..."), tr("Covers, serving time, crew, units"),
+                QKeySequence(Qt::CTRL | Qt::Key_L))),
+      pickUp(make(window, tr("Pick &up"), tr("Take the chosen step in hand, to put it elsewhere"))),
+      pin(make(window, tr("&Pin or unpin"), tr("Pin the chosen steps, or take the pin off"))),
+      earlier(make(window, tr("&Earlier"), tr("Move the chosen steps earlier"))),
+      later(make(window, tr("La&ter"), tr("Move the chosen steps later"))),
+      toShelf(make(window, tr("Back to the &shelf"), tr("Take the chosen steps off the timeline"))),
+      arrange(make(window, tr("&Arrange all"), tr("Arrange everything that is not pinned"),
+                   QKeySequence(Qt::Key_F5))),
+      arrangeShelf(make(window, tr("Arrange the shel&f only"),
+                        tr("Find places for what is on the shelf; all else stays"),
+                        QKeySequence(Qt::SHIFT | Qt::Key_F5))),
+      closer(make(window, tr("&Closer"), tr("See less time, larger"), QKeySequence::ZoomIn)),
+      wider(make(window, tr("&Wider"), tr("See more time, smaller"), QKeySequence::ZoomOut)),
+      fit(make(window, tr("Whole &lesson"), tr("See the whole lesson"),
+               QKeySequence(Qt::CTRL | Qt::Key_0))),
+      onlyUsed(make(window, tr("Only lanes in &use"), tr("Hide equipment that nothing uses"))),
+      about(make(window, tr("&About Rangeline"), tr("What this program is"))) {
+    onlyUsed->setCheckable(true);
+}
+
+void Actions::fillFileMenu(QMenu& menu) {
+    menu.addAction(open);
+    recent = menu.addMenu(tr("Opened &lately"));
+    menu.addSeparator();
+    menu.addActions({save, saveAs, print});
+    menu.addSeparator();
+    menu.addAction(leave);
+}
+
+void Actions::fillEditMenu(QMenu& menu) {
+    menu.addActions({undo, redo});
+    menu.addSeparator();
+    menu.addActions({pickUp, earlier, later, pin, toShelf});
+    menu.addSeparator();
+    menu.addAction(head);
+}
+
+void Actions::fillMenus(QMainWindow& window) {
+    fillFileMenu(*window.menuBar()->addMenu(tr("&Lesson")));
+    fillEditMenu(*window.menuBar()->addMenu(tr("&Change")));
+    window.menuBar()->addMenu(tr("&Arrange"))->addActions({arrange, arrangeShelf});
+    view = window.menuBar()->addMenu(tr("&Show"));
+    view->addActions({closer, wider, fit, onlyUsed});
+    view->addSeparator();
+    window.menuBar()->addMenu(tr("&Help"))->addAction(about);
+}
+
+void Actions::fillToolBar(QMainWindow& window) {
+    QToolBar* bar = window.addToolBar(tr("Tools"));
+    bar->setObjectName(QStringLiteral("tools"));
+    bar->setMovable(false);
+    bar->setContextMenuPolicy(Qt::PreventContextMenu);
+    bar->addActions({open, save, print});
+    bar->addSeparator();
+    bar->addActions({undo, redo});
+    bar->addSeparator();
+    bar->addActions({head, arrange});
+    bar->addSeparator();
+    bar->addActions({pin, closer, wider, fit});
+    for (const QAction* action : bar->actions()) {
+        if (QWidget* button = bar->widgetForAction(action); !action->isSeparator()) {
+            button->setFocusPolicy(Qt::TabFocus);
+            button->setAccessibleName(action->text().remove(u'&').remove(QStringLiteral(" ...")));
+        }
+    }
+    // The one word in the bar: what the program is there for.
+    if (auto* button = qobject_cast<QToolButton*>(bar->widgetForAction(arrange))) {
+        button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    }
+}
+
+void Actions::drawIcons(const QPalette& palette) {
+    const std::pair<QAction*, const char*> icons[] = {
+        {open, "open"},     {save, "save"},   {print, "print"},     {undo, "undo"},
+        {redo, "redo"},     {head, "lesson"}, {arrange, "arrange"}, {pin, "pin"},
+        {closer, "closer"}, {wider, "wider"}, {fit, "fit"}};
+    for (const auto& [action, name] : icons) {
+        action->setIcon(makeIcon(QString::fromLatin1(name), palette));
+    }
+}
+
+void Actions::setLessonOpen(bool lessonOpen) {
+    for (QAction* action : {save, saveAs, print, head, arrange, arrangeShelf, closer, wider, fit,
+                            onlyUsed, pickUp, pin, earlier, later, toShelf}) {
+        action->setEnabled(lessonOpen);
+    }
+}
+
+}  // namespace rangeline

@@ -1,0 +1,51 @@
+#pragma once
+// Everything the window's menus and toolbar offer. What the actions do is connected by the window.
+
+#include <QAction>
+#include <QMainWindow>
+#include <QMenu>
+
+namespace rangeline {
+
+struct Actions {
+    /// Made in the window, without menus.
+    explicit Actions(QMainWindow& window);
+
+    QAction* open;
+    QAction* save;
+    QAction* saveAs;
+    QAction* print;
+    QAction* leave;
+    QAction* undo;
+    QAction* redo;
+    QAction* head;
+    QAction* pickUp;
+    QAction* pin;
+    QAction* earlier;
+    QAction* later;
+    QAction* toShelf;
+    QAction* arrange;
+    QAction* arrangeShelf;
+    QAction* closer;
+    QAction* wider;
+    QAction* fit;
+    QAction* onlyUsed;
+    QAction* about;
+
+    /// Filled each time it opens.
+    QMenu* recent = nullptr;
+    QMenu* view = nullptr;
+
+    void fillMenus(QMainWindow& window);
+    void fillToolBar(QMainWindow& window);
+    /// Draws the icons anew, for another palette.
+    void drawIcons(const QPalette& palette);
+    /// Those that need an open lesson.
+    void setLessonOpen(bool open);
+
+  private:
+    void fillFileMenu(QMenu& menu);
+    void fillEditMenu(QMenu& menu);
+};
+
+}  // namespace rangeline

@@ -1,0 +1,114 @@
+#include "window/arranger.h"
+
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "text/arrange_text.h"
+#include "text/fault_text.h"
+
+namespace rangeline {
+
+Lesson withPlacedPinned(Lesson lesson) {
+    for (auto& [key, placement] : lesson.placements) {
+        placement.pinned = placement.pinned || std::holds_alternative<StepKey>(key);
+    }
+    return lesson;
+}
+
+Arranger::Arranger(LessonDocument& document, const QLocale& locale, QWidget* parent)
+    : QDialog(parent),
+      document_(document),
+      locale_(locale),
+      text_(new QLabel(this)),
+      stop_(new QPushButton(tr("Stop here"), this)) {
+    setWindowTitle(tr("Arranging"));
+    setWindowModality(Qt::WindowModal);
+    constexpr int widest = 380;
+    text_->setWordWrap(true);
+    text_->setMinimumWidth(widest);
+    auto* bar = new QProgressBar(this);
+    bar->setRange(0, 0);
+    bar->setTextVisible(false);
+    bar->setAccessibleName(tr("Arranging"));
+    stop_->setToolTip(tr("Takes the best plan found so far"));
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(text_);
+    column->addWidget(bar);
+    column->addWidget(stop_, 0, Qt::AlignRight);
+    connect(stop_, &QPushButton::clicked, this, &Arranger::reject);
+    connect(&job_, &ArrangeJob::progressed, this, &Arranger::showProgress);
+    connect(&job_, &ArrangeJob::finished, this, &Arranger::take);
+}
+
+void Arranger::start(ArrangeScope scope, const ArrangeOptions& options) {
+    if (running_) {
+        return;
+    }
+    running_ = true;
+    scope_ = scope;
+    text_->setText(tr("Looking for a first plan ..."));
+    stop_->setEnabled(true);
+    job_.start(
+        scope == ArrangeScope::Shelf ? withPlacedPinned(document_.lesson()) : document_.lesson(),
+        options);
+    show();
+}
+
+void Arranger::showProgress(const ArrangeProgress& progress) {
+    if (progress.best) {
+        text_->setText(progressText(progress, document_.lesson().head, locale_));
+    }
+}
+
+void Arranger::reject() {
+    if (!running_) {
+        hide();
+        return;
+    }
+    stop_->setEnabled(false);
+    text_->setText(tr("Stopping ..."));
+    job_.stop();
+}
+
+/// The checker is the judge of the planner: what it objects to is never shown.
+bool Arranger::keepsRules(const Lesson& lesson) const {
+    const auto findings = checkLesson(lesson, expand(lesson));
+    return std::ranges::none_of(findings, [&](const Finding& finding) {
+        return finding.severity == Severity::Collision ||
+               (finding.severity == Severity::Late && !lesson.head.lateAllowed);
+    });
+}
+
+void Arranger::take(const ArrangeResult& result) {
+    running_ = false;
+    hide();
+    Lesson planned = document_.lesson();
+    const QString text = arrangeText(result, planned.head, locale_);
+    if (result.placements.empty()) {
+        Q_EMIT done(scope_ == ArrangeScope::Shelf
+                        ? tr("%1 What is placed already was held where it is.").arg(text)
+                        : text,
+                    false);
+        return;
+    }
+    planned.placements = result.placements;
+    for (const auto& [key, before] : document_.lesson().placements) {
+        if (const auto placed = planned.placements.find(key); placed != planned.placements.end()) {
+            placed->second.pinned = before.pinned;
+        }
+    }
+    if (!keepsRules(planned)) {
+        Q_EMIT done(tr("The plan that was found breaks a rule of this lesson, so it is not shown. "
+                       "Please report the lesson."),
+                    false);
+        return;
+    }
+    const auto fault = document_.apply(
+        placementDifference(document_.lesson().placements, planned.placements), tr("arrange"));
+    Q_EMIT done(fault ? sentence(*fault) : text, !fault);
+}
+
+}  // namespace rangeline

@@ -1,0 +1,58 @@
+#pragma once
+// The "Arrange" actions: plans the open lesson while a dialog says how far it is, has the plan
+// checked, and makes it one step of undo.
+
+#include <QDialog>
+#include <QLocale>
+#include <optional>
+
+#include "arrange/arrange.h"
+#include "document/lesson_document.h"
+#include "window/arrange_job.h"
+
+class QLabel;
+class QPushButton;
+
+namespace rangeline {
+
+enum class ArrangeScope : std::uint8_t {
+    All,    ///< everything that is not pinned
+    Shelf,  ///< only what is not placed; all else stays where it is
+};
+
+class Arranger : public QDialog {
+    Q_OBJECT
+
+  public:
+    Arranger(LessonDocument& document, const QLocale& locale, QWidget* parent = nullptr);
+
+    /// Returns at once; `done` tells the end.
+    void start(ArrangeScope scope, const ArrangeOptions& options = {});
+    bool running() const { return running_; }
+
+    /// Stops; the best plan so far is taken.
+    void reject() override;
+
+  Q_SIGNALS:
+    /// What has come of it, as a sentence. `planned`: the lesson has a new plan.
+    void done(const QString& text, bool planned);
+
+  private:
+    void showProgress(const ArrangeProgress& progress);
+    void take(const ArrangeResult& result);
+    bool keepsRules(const Lesson& lesson) const;
+
+    LessonDocument& document_;
+    QLocale locale_;
+    ArrangeJob job_;
+    ArrangeScope scope_ = ArrangeScope::All;
+    bool running_ = false;
+    QLabel* text_;
+    QPushButton* stop_;
+};
+
+/// The lesson with all placed steps pinned. Washes and turning ovens on stay free, since what is
+/// added may need them elsewhere.
+Lesson withPlacedPinned(Lesson lesson);
+
+}  // namespace rangeline

@@ -1,0 +1,91 @@
+#pragma once
+// The window: the timeline in the middle, the shelf and the range at its left, the chosen step and
+// the findings at its right. It only connects; what is shown lives in the panels.
+
+#include <QLocale>
+#include <QMainWindow>
+
+#include "document/lesson_document.h"
+#include "window/actions.h"
+#include "window/lesson_files.h"
+
+class QDockWidget;
+class QLabel;
+class QStackedWidget;
+
+namespace rangeline {
+
+class Arranger;
+class EmptyPage;
+class FindingsPanel;
+class Notice;
+class RangeView;
+class ShelfPanel;
+class StepInspector;
+class TimelineView;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+  public:
+    explicit MainWindow(const QLocale& locale, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    LessonDocument& document() { return document_; }
+    Actions& actions() { return actions_; }
+    TimelineView& timeline() { return *timeline_; }
+    LessonFiles& files() { return files_; }
+    /// On a fault says why and stays as it is.
+    bool openFile(const QString& path);
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void buildCentre();
+    void buildDocks();
+    QDockWidget* addDock(Qt::DockWidgetArea area, const QString& name, const QString& title,
+                         QWidget* panel);
+    void layOutDocks();
+    void restoreLayout();
+    void connectActions();
+    void connectEditing();
+    void connectArranging();
+    void connectPanels();
+    void fillRecent();
+
+    void lessonOpened(bool opened);
+    void lessonChanged(const LessonChange& change);
+    void showTitle();
+    void showCounts();
+    void selectionChanged();
+    void showPlace(const Finding& finding);
+    void showTime(Instant at);
+    void editHead();
+    void print();
+    void showAbout();
+
+    QLocale locale_;
+    LessonDocument document_;
+    Actions actions_;
+    LessonFiles files_;
+    QStackedWidget* pages_ = nullptr;
+    EmptyPage* empty_ = nullptr;
+    Notice* notice_ = nullptr;
+    TimelineView* timeline_ = nullptr;
+    ShelfPanel* shelf_ = nullptr;
+    RangeView* range_ = nullptr;
+    StepInspector* inspector_ = nullptr;
+    FindingsPanel* findings_ = nullptr;
+    Arranger* arranger_ = nullptr;
+    QDockWidget* shelfDock_ = nullptr;
+    QDockWidget* rangeDock_ = nullptr;
+    QDockWidget* inspectorDock_ = nullptr;
+    QDockWidget* findingsDock_ = nullptr;
+    QLabel* counts_ = nullptr;
+    int group_ = 0;         ///< whose range is shown
+    bool jumping_ = false;  ///< the selection follows the findings
+};
+
+}  // namespace rangeline
