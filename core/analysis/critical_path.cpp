@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <deque>
-#include <numeric>
 
 #include "analysis/at.h"
 #include "analysis/order_graph.h"
@@ -13,7 +12,8 @@ namespace {
 /// The latest starts over an order graph, and what decides them.
 class LatestStarts {
   public:
-    LatestStarts(const UseIndex& index, const OrderGraph& graph);
+    LatestStarts(const UseIndex& index, const OrderGraph& graph,
+                 const std::vector<int>& nodesByStart);
 
     Instant of(int node) const { return at(latest_, node); }
     bool isPinned(int node) const {
@@ -24,7 +24,8 @@ class LatestStarts {
     std::vector<Hold> holdsOf(int node) const;
 
   private:
-    void settle();
+    void startFromDeadlines();
+    void settle(const std::vector<int>& nodesByStart);
     bool lower(const OrderArc& arc);
 
     const UseIndex& index_;
@@ -34,7 +35,8 @@ class LatestStarts {
     std::vector<std::vector<int>> arcsFrom_;
 };
 
-LatestStarts::LatestStarts(const UseIndex& index, const OrderGraph& graph)
+LatestStarts::LatestStarts(const UseIndex& index, const OrderGraph& graph,
+                           const std::vector<int>& nodesByStart)
     : index_(index),
       graph_(graph),
       latest_(static_cast<std::size_t>(index.nodes())),
@@ -44,7 +46,8 @@ LatestStarts::LatestStarts(const UseIndex& index, const OrderGraph& graph)
         at(arcsInto_, graph.arcs()[i].to).push_back(static_cast<int>(i));
         at(arcsFrom_, graph.arcs()[i].from).push_back(static_cast<int>(i));
     }
-    settle();
+    startFromDeadlines();
+    settle(nodesByStart);
 }
 
 /// Lowers the latest start of what comes before an arc; says whether that changed it.
@@ -57,27 +60,24 @@ bool LatestStarts::lower(const OrderArc& arc) {
     return true;
 }
 
-/// From the deadlines backwards until nothing changes. Ends, because the lesson as placed keeps
-/// every arc: no circle of arcs adds up to more than nothing.
-void LatestStarts::settle() {
-    std::deque<int> again;
-    std::vector<bool> waiting(latest_.size(), false);
+/// What each placement's own deadlines allow.
+void LatestStarts::startFromDeadlines() {
+    std::vector<bool> known(latest_.size(), false);
     for (const LatestStart& bound : graph_.latestStarts()) {
         Instant& latest = at(latest_, bound.node);
-        const bool first = !at(waiting, bound.node);
-        latest = first ? bound.latest : std::min(latest, bound.latest);
-        if (first) {
-            at(waiting, bound.node) = true;
-            again.push_back(bound.node);
+        latest = at(known, bound.node) ? std::min(latest, bound.latest) : bound.latest;
+        at(known, bound.node) = true;
+        if (isPinned(bound.node)) {
+            latest = index_.placed(bound.node).interval.begin;
         }
     }
-    for (const int node : again) {
-        if (isPinned(node)) {
-            at(latest_, node) = index_.placed(node).interval.begin;
-        }
-    }
-    std::ranges::sort(again, std::greater<>(),
-                      [this](int node) { return index_.placed(node).interval.begin; });
+}
+
+/// From the deadlines backwards until nothing changes. Ends, because the lesson as placed keeps
+/// every arc: no circle of arcs adds up to more than nothing.
+void LatestStarts::settle(const std::vector<int>& nodesByStart) {
+    std::deque<int> again(nodesByStart.rbegin(), nodesByStart.rend());
+    std::vector<bool> waiting(latest_.size(), true);
     while (!again.empty()) {
         const int node = again.front();
         again.pop_front();
@@ -146,27 +146,36 @@ int platingOf(const UseIndex& index, const std::vector<Spare>& spares) {
     return plating;
 }
 
+/// The placements with as little to spare as `pushed` that push against it.
+std::vector<int> pushersOf(int pushed, const std::vector<Spare>& spares) {
+    std::vector<int> pushers;
+    for (int i = 0; i < static_cast<int>(spares.size()); ++i) {
+        const Spare& before = at(spares, i);
+        if (before.spare == at(spares, pushed).spare &&
+            std::ranges::count(before.holds, pushed, &Hold::next) > 0) {
+            pushers.push_back(i);
+        }
+    }
+    return pushers;
+}
+
 /// From the earliest placement that pushes against plating without a gap to plating.
 std::vector<int> pathTo(int plating, const std::vector<Spare>& spares) {
     if (plating < 0) {
         return {};
     }
     std::vector<int> next(spares.size(), -1);
-    std::vector<bool> reached(spares.size(), false);
+    at(next, plating) = plating;
     std::deque<int> open{plating};
-    at(reached, plating) = true;
     int first = plating;
     while (!open.empty()) {
         const int current = open.front();
         open.pop_front();
         first = std::min(first, current);
-        for (int i = 0; i < static_cast<int>(spares.size()); ++i) {
-            const Spare& before = at(spares, i);
-            if (!at(reached, i) && before.spare == at(spares, plating).spare &&
-                std::ranges::count(before.holds, current, &Hold::next) > 0) {
-                at(reached, i) = true;
-                at(next, i) = current;
-                open.push_back(i);
+        for (const int pusher : pushersOf(current, spares)) {
+            if (at(next, pusher) < 0) {
+                at(next, pusher) = current;
+                open.push_back(pusher);
             }
         }
     }
@@ -181,8 +190,8 @@ std::vector<int> pathTo(int plating, const std::vector<Spare>& spares) {
 
 PlatingAnalysis analysePlating(const UseIndex& index) {
     const OrderGraph graph(index);
-    const LatestStarts latest(index, graph);
     const std::vector<int> nodes = nodesByStart(index);
+    const LatestStarts latest(index, graph, nodes);
     std::vector<int> places(static_cast<std::size_t>(index.nodes()), -1);
     for (std::size_t i = 0; i < nodes.size(); ++i) {
         at(places, nodes[i]) = static_cast<int>(i);
