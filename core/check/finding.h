@@ -40,7 +40,7 @@ enum class FindingCode : std::uint8_t {
     WareWrongKind,         ///< keys: step; 0: kind, 1: wanted kind
     WareTooWide,           ///< keys: step; equipment: burner; 0: width, 1: widest
     BurnerTooWeak,         ///< keys: step; equipment: burner; 0: watts, 1: needed
-    NotYetWashed,         ///< keys: before, after, the wash to add; equipment: ware; 0: it takes
+    NotYetWashed,          ///< keys: before, after, the wash to add; equipment: ware; 0: it takes
     WashTooShort,          ///< keys: wash; 0: needed, 1: given
     PoolOver,              ///< keys: all then; equipment: pool; 0: wanted, 1: capacity
     HandsTwice,            ///< keys: the two; equipment: the cook
@@ -69,7 +69,7 @@ enum class FindingCode : std::uint8_t {
     Danger,                   ///< keys: step; 0: danger text key
     CrossContact,             ///< keys: raw, ready; equipment: the board
     AllergenContact,          ///< keys: with, without; equipment: the ware; 0: allergen key
-    GuestAllergen,  ///< keys: step (or none); 0: allergen, 1: ingredient or step, 2: component
+    GuestAllergen,    ///< keys: step (or none); 0: allergen, 1: ingredient or step, 2: component
     UnusualDuration,  ///< keys: step; 0: likely, 1: usual least, 2: usual most, 3: technique
     AtItsLimit        ///< keys: step; equipment; 0: value, 1: limit
 };
