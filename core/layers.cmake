@@ -10,6 +10,10 @@ target_compile_options(rangeline_flags INTERFACE
   -Wall -Wextra -Wpedantic -Wconversion -Wshadow)
 # Qt's macro "slots" would rename the rack slots of an oven.
 target_compile_definitions(rangeline_flags INTERFACE QT_NO_KEYWORDS)
+if(CMAKE_CXX_COMPILER_ID STREQUAL GNU)
+  # g++ 12 and 13 warn of overlapping copies inside std::string's operator+ (GCC bug 105651).
+  target_compile_options(rangeline_flags INTERFACE -Wno-restrict)
+endif()
 if(RANGELINE_WERROR)
   target_compile_options(rangeline_flags INTERFACE -Werror)
 endif()
