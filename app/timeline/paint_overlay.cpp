@@ -60,8 +60,8 @@ void paintReach(const PaintJob& job, int item, Picture& out) {
             intersection({it.interval.end, it.interval.end + it.spare}, job.layout.window);
         const Extent extent = job.layout.scale.snapped(reach);
         BoxShape bar;
-        bar.rect = QRectF(extent.begin, box.rect.center().y() - job.style.heavyLine / 2,
-                          extent.width(), job.style.heavyLine);
+        bar.rect = QRectF(extent.begin, box.rect.bottom() - job.style.heavyLine - 1, extent.width(),
+                          job.style.heavyLine);
         bar.fill = Colour::Reach;
         out.push_back({bar, Part::Overlay, box.block});
     }
@@ -110,7 +110,7 @@ void paintGhost(const PaintJob& job, const Ghost& ghost, Picture& out) {
                       std::min(job.style.rowHeight, lane->height));
     box.fill = Colour::PaleFill;
     box.outline = ghost.collides ? Colour::Collision : Colour::Selection;
-    box.outlineWidth = job.style.heavyLine;
+    box.outlineWidth = job.style.thinLine * 2;
     box.stroke = Stroke::Dashed;
     if (ghost.collides) {
         box.pattern = Pattern::Hatch;

@@ -18,8 +18,8 @@ struct ProposalLook {
     Interval interval;  ///< of what is held, as it would lie
 };
 
-/// Tries the edit out and takes it back.
+/// Tries the proposal's edit out and takes it back.
 ProposalLook lookOf(const LessonDocument& document, const TimelineScene& scene,
-                    const SetPlacements& edit, const QLocale& locale);
+                    const Proposal& proposal, const QLocale& locale);
 
 }  // namespace rangeline

@@ -75,10 +75,18 @@ class OverlayMaker {
         }
         for (const Hold& hold : spare->holds) {
             if (hold.next >= 0) {
-                const PlacementKey& next = at(analysis_.spares, hold.next).key;
-                addLink(
-                    {scene_.itemOf(key), scene_.itemOf(next), StepEnd::End, StepEnd::Start, true});
+                addHold(key, at(analysis_.spares, hold.next).key);
             }
+        }
+    }
+
+    /// What follows may start before this has ended, where only part of this holds it up.
+    void addHold(const PlacementKey& key, const PlacementKey& next) {
+        const int from = scene_.itemOf(key);
+        const int to = scene_.itemOf(next);
+        if (from >= 0 && to >= 0) {
+            const bool after = scene_.item(from).interval.end <= scene_.item(to).interval.begin;
+            addLink({from, to, after ? StepEnd::End : StepEnd::Start, StepEnd::Start, true});
         }
     }
 

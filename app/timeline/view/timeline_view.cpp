@@ -255,6 +255,10 @@ const TimelineOverlay& TimelineView::overlay() const {
         overlay_ = overlayOf(document_, scene_, selection_);
         overlay_->ghosts = look_.ghosts;
         overlay_->clashing = look_.clashing;
+        if (proposal_) {
+            overlay_->links.clear();  // they would be those of before
+            overlay_->reachOf.reset();
+        }
     }
     return *overlay_;
 }

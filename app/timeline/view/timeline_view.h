@@ -108,6 +108,7 @@ class TimelineView : public QAbstractScrollArea, private ToolAdapter {
     void timerEvent(QTimerEvent* event) override;
     void scrollContentsBy(int dx, int dy) override;
     bool event(QEvent* event) override;
+    bool viewportEvent(QEvent* event) override;
 
   private:
     ToolAdapter& asAdapter() { return *this; }

@@ -60,9 +60,17 @@ void TimelineView::paintEvent(QPaintEvent* event) {
     Picture heads;
     paintHeads(job, heads);
     paintPart(painter, heads, QRectF(0, plot.top(), plot.left(), plot.height()), {0, -at.y()});
+    // Titles of sections may go on into the empty strip beside them.
+    std::erase_if(heads, [](const Primitive& primitive) {
+        return primitive.item >= 0 || !std::holds_alternative<TextShape>(primitive.shape);
+    });
+    paintPart(painter, heads, plot.adjusted(-plot.left(), 0, 0, 0), {0, -at.y()});
     Picture axis;
     paintAxis(job, axis);
     paintPart(painter, axis, QRectF(plot.left(), 0, plot.width(), plot.top()), {-at.x(), 0});
+    std::erase_if(axis, [&](const Primitive& primitive) {
+        return inkBounds(primitive).left() > 2 * style_.inset;
+    });
     paintPart(painter, axis, QRectF(0, 0, plot.left(), plot.top()), {0, 0});
     painter.setPen(QColor::fromRgba(colours()[Colour::GridStrong]));
     painter.drawLine(QPointF(0, plot.top()), QPointF(plot.right(), plot.top()));

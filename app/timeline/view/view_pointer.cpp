@@ -2,8 +2,10 @@
 
 #include <QApplication>
 #include <QDragEnterEvent>
+#include <QHelpEvent>
 #include <QMouseEvent>
 #include <QScrollBar>
+#include <QToolTip>
 #include <algorithm>
 #include <cmath>
 
@@ -103,6 +105,21 @@ void TimelineView::timerEvent(QTimerEvent* event) {
     tool_->move(pointerAt(lastPointer_, {}));
 }
 
+/// Short blocks have no room for their names: they say them when the pointer rests on them.
+bool TimelineView::viewportEvent(QEvent* event) {
+    if (event->type() != QEvent::ToolTip) {
+        return QAbstractScrollArea::viewportEvent(event);
+    }
+    const auto& help = static_cast<QHelpEvent&>(*event);
+    const PointerAt pointer = pointerAt(help.pos(), {});
+    if (pointer.key && !proposal_) {
+        QToolTip::showText(help.globalPos(), describe(scene_.itemOf(*pointer.key)), viewport());
+    } else {
+        QToolTip::hideText();
+    }
+    return true;
+}
+
 void TimelineView::hover(const QPointF& inViewport) {
     if (plotArea().contains(inViewport)) {
         Q_EMIT timeHovered(scene_.layout().scale.timeAt(inViewport.x() + offset().x()));
@@ -200,7 +217,7 @@ SetPlacements TimelineView::placeInTurn(std::span<const int> tasks, Instant star
 
 void TimelineView::propose(const Proposal& proposal) {
     proposal_ = proposal;
-    look_ = proposal.removes ? ProposalLook() : lookOf(document_, scene_, proposal.edit, locale());
+    look_ = proposal.removes ? ProposalLook() : lookOf(document_, scene_, proposal, locale());
     overlay_.reset();
     viewport()->update();
     announce(describeProposal(document_, proposal, look_, locale()));
