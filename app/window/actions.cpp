@@ -96,7 +96,7 @@ void Actions::fillToolBar(QMainWindow& window) {
     bar->addActions({head, arrange});
     bar->addSeparator();
     bar->addActions({pin, closer, wider, fit});
-    for (const QAction* action : bar->actions()) {
+    for (QAction* action : bar->actions()) {
         if (QWidget* button = bar->widgetForAction(action); !action->isSeparator()) {
             button->setFocusPolicy(Qt::TabFocus);
             button->setAccessibleName(action->text().remove(u'&').remove(QStringLiteral(" ...")));

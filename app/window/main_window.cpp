@@ -10,6 +10,7 @@
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QTabBar>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -27,6 +28,7 @@
 namespace rangeline {
 namespace {
 
+constexpr double usualLimit = 60;  // seconds of arranging
 const QString geometryKey = QStringLiteral("window/geometry");
 const QString stateKey = QStringLiteral("window/state");
 
@@ -196,7 +198,6 @@ void MainWindow::connectEditing() {
 }
 
 void MainWindow::connectArranging() {
-    constexpr double usualLimit = 60;  // seconds
     const auto start = [this](ArrangeScope scope) {
         ArrangeOptions options;
         options.secondsLimit = usualLimit;
@@ -275,6 +276,9 @@ void MainWindow::lessonOpened(bool opened) {
     for (QDockWidget* dock : {shelfDock_, rangeDock_, findingsDock_, inspectorDock_}) {
         dock->setVisible(opened);
         dock->toggleViewAction()->setEnabled(opened);
+    }
+    for (QTabBar* tabs : findChildren<QTabBar*>()) {
+        tabs->setAccessibleName(tr("Panels"));
     }
     if (opened) {
         findingsDock_->raise();
