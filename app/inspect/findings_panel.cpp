@@ -17,18 +17,6 @@ namespace {
 constexpr int findingRole = Qt::UserRole;
 constexpr int severityRole = Qt::UserRole + 2;
 
-QTreeWidget* makeList(QWidget* parent, const QString& name) {
-    auto* tree = new QTreeWidget(parent);
-    tree->setHeaderHidden(true);
-    tree->setAccessibleName(name);
-    tree->setUniformRowHeights(false);
-    tree->setIndentation(14);
-    tree->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    tree->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    tree->setItemDelegate(new WrappingDelegate(tree));
-    return tree;
-}
-
 }  // namespace
 
 FindingsPanel::FindingsPanel(LessonDocument& document, const QLocale& locale, QWidget* parent)
@@ -52,7 +40,7 @@ void FindingsPanel::build() {
     auto* lists = new QWidget(pages_);
     auto* layout = new QVBoxLayout(lists);
     layout->setContentsMargins(0, 0, 0, 0);
-    tree_ = makeList(lists, tr("Findings"));
+    tree_ = new WrappingTree(tr("Findings"), lists);
     layout->addWidget(tree_, 3);
     layout->addWidget(makeRepairs(), 0);
     pages_->addWidget(lists);
@@ -70,7 +58,7 @@ QWidget* FindingsPanel::makeRepairs() {
         (*label)->setWordWrap(true);
         column->addWidget(*label);
     }
-    repairList_ = makeList(repairPart_, tr("What could be done"));
+    repairList_ = new WrappingTree(tr("What could be done"), repairPart_);
     repairList_->setRootIsDecorated(false);
     repairList_->setMaximumHeight(110);
     column->addWidget(repairList_);

@@ -121,12 +121,7 @@ class RangePainter {
               free ? Colour::GridStrong : Colour::Heavy, free ? thin : heavy,
               free ? Stroke::Dashed : Stroke::Solid);
         if (free) {
-            // The grate tells an empty burner from a pot with a pale lid.
-            round(around(centre, ring / 3, ring / 3), Colour::None, Colour::GridStrong, thin,
-                  Stroke::Solid);
-            text(shortName(burner), FontRole::Small, Colour::InkSoft, Align::Centre,
-                 {cell.left(), cell.bottom() - line(FontRole::Small) - 1, cell.width(),
-                  line(FontRole::Small)});
+            text(shortName(burner), FontRole::Small, Colour::InkSoft, Align::Centre, cell);
             return;
         }
         for (const StandingVessel& vessel : burner.vessels) {

@@ -5,6 +5,7 @@
 #include <QMouseEvent>
 #include <QPainter>
 #include <QToolTip>
+#include <algorithm>
 
 #include "inspect/screen_palette.h"
 #include "timeline/primitives_qt.h"
@@ -14,6 +15,34 @@ namespace {
 
 constexpr double margin = 8;
 
+int heatedAt(const UseIndex& index, Instant at) {
+    int heated = 0;
+    for (int unit = 0; unit < index.count(Subject::Burner); ++unit) {
+        heated += static_cast<int>(std::ranges::count_if(
+            index.burnerUses(unit),
+            [at](const BurnerUse& use) { return use.interval.contains(at); }));
+    }
+    for (int unit = 0; unit < index.count(Subject::Oven); ++unit) {
+        heated += static_cast<int>(std::ranges::count_if(
+            index.ovenUses(unit), [at](const OvenUse& use) { return use.interval.contains(at); }));
+    }
+    return heated;
+}
+
+/// When most is on the range and in the ovens, so that the picture has something to show at once.
+Instant busiest(const UseIndex& index) {
+    Instant found = Instant::serving();
+    int most = 0;
+    for (int task = 0; task < index.tasks(); ++task) {
+        const Instant at = index.placed(task).interval.begin;
+        if (const int heated = index.placed(task) ? heatedAt(index, at) : 0; heated > most) {
+            most = heated;
+            found = at;
+        }
+    }
+    return found;
+}
+
 }  // namespace
 
 RangeView::RangeView(const LessonDocument& document, const QLocale& locale, QWidget* parent)
@@ -22,7 +51,7 @@ RangeView::RangeView(const LessonDocument& document, const QLocale& locale, QWid
     setAccessibleName(tr("Range and oven"));
     connect(&document, &LessonDocument::changed, this, [this](const LessonChange& change) {
         if (change.all) {
-            at_ = Instant::serving();
+            at_ = busiest(document_.index());
             group_ = 0;
         }
         renew();

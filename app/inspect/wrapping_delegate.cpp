@@ -74,4 +74,20 @@ QSize WrappingDelegate::sizeHint(const QStyleOptionViewItem& option,
     return {width, height + 2 * padding};
 }
 
+WrappingTree::WrappingTree(const QString& accessibleName, QWidget* parent) : QTreeWidget(parent) {
+    constexpr int narrow = 14;
+    setHeaderHidden(true);
+    setAccessibleName(accessibleName);
+    setIndentation(narrow);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setItemDelegate(new WrappingDelegate(this));
+}
+
+void WrappingTree::resizeEvent(QResizeEvent* event) {
+    QTreeWidget::resizeEvent(event);
+    // Heights are remembered until the rows are laid out anew.
+    scheduleDelayedItemsLayout();
+}
+
 }  // namespace rangeline

@@ -3,6 +3,7 @@
 // the width of the view asks for.
 
 #include <QStyledItemDelegate>
+#include <QTreeWidget>
 
 namespace rangeline {
 
@@ -17,6 +18,15 @@ class WrappingDelegate : public QStyledItemDelegate {
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+};
+
+/// A list of such rows: one column as wide as the view, the rows as high as that width asks for.
+class WrappingTree : public QTreeWidget {
+  public:
+    WrappingTree(const QString& accessibleName, QWidget* parent);
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
 };
 
 }  // namespace rangeline

@@ -122,7 +122,7 @@ void MainWindow::layOutDocks() {
     }
     const int side = std::clamp(width() / 5, 210, 380);
     resizeDocks({shelfDock_, findingsDock_}, {side, side + 40}, Qt::Horizontal);
-    resizeDocks({shelfDock_, rangeDock_}, {height() / 2, height() / 2}, Qt::Vertical);
+    resizeDocks({shelfDock_, rangeDock_}, {2 * height() / 5, 3 * height() / 5}, Qt::Vertical);
     if (height() >= highEnough) {
         resizeDocks({findingsDock_, inspectorDock_}, {height() / 2, height() / 2}, Qt::Vertical);
     }
@@ -313,9 +313,11 @@ void MainWindow::showCounts() {
     const Clock clock(document_.lesson().head, locale_);
     counts_->setText(any ? tr("Served at %1   |   %2   |   %3   |   %4")
                                .arg(clock.at(Instant::serving()),
-                                    tr("%n collision(s)", nullptr, count(Severity::Collision)),
-                                    tr("%n late", nullptr, count(Severity::Late)),
-                                    tr("%n to mind", nullptr, count(Severity::Caution)))
+                                    count(Severity::Collision) == 1
+                                        ? tr("1 collision")
+                                        : tr("%1 collisions").arg(count(Severity::Collision)),
+                                    tr("%1 late").arg(count(Severity::Late)),
+                                    tr("%1 to mind").arg(count(Severity::Caution)))
                          : QString());
 }
 
