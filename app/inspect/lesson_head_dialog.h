@@ -23,6 +23,8 @@ class LessonHeadDialog : public QDialog {
 
     /// Applies what is filled in, as one step of undo; stays open and says why where it is refused.
     void accept() override;
+    /// Why it was refused, as a sentence; empty: it was not.
+    QString refusal() const { return why_->text(); }
 
   private:
     QWidget* makeWhat();

@@ -1,0 +1,179 @@
+#include <gmock/gmock.h>
+
+#include <QAbstractButton>
+#include <QLabel>
+#include <QMimeData>
+#include <algorithm>
+
+#include "inspect/findings_panel.h"
+#include "inspect/lesson_head_dialog.h"
+#include "inspect/shelf_panel.h"
+#include "inspect/small_kitchen.h"
+#include "inspect/step_inspector.h"
+#include "support/find_widget.h"
+
+namespace rangeline::test {
+namespace {
+
+class Panels : public ::testing::Test {
+  protected:
+    void open(const Lesson& lesson) { document_.setLesson(lesson); }
+    const Placement& placed(const std::string& step) const {
+        return document_.lesson().placements.at(key(step));
+    }
+    static void click(QWidget& root, const QString& name) {
+        auto* button = findNamed<QAbstractButton>(root, name);
+        ASSERT_NE(button, nullptr) << name.toStdString();
+        button->click();
+    }
+
+    LessonDocument document_;
+    QLocale locale_{QLocale::English, QLocale::UnitedStates};
+};
+
+// ---- the chosen step ----
+
+TEST_F(Panels, StartButtonsMoveByTheGrainEachAStepOfUndo) {
+    open(smallKitchen().lesson);
+    StepInspector inspector(document_, locale_);
+    inspector.setKey(key("sear"));
+    click(inspector, "Start later");
+    click(inspector, "Start later");
+    EXPECT_EQ(placed("sear").start, minute(-28));
+    document_.undoStack().undo();
+    EXPECT_EQ(placed("sear").start, minute(-29));
+    click(inspector, "Start earlier");
+    EXPECT_EQ(placed("sear").start, minute(-30));
+}
+
+TEST_F(Panels, AnotherPanIsChosenFromTheList) {
+    open(smallKitchen().lesson);
+    StepInspector inspector(document_, locale_);
+    inspector.setKey(key("sear"));
+    auto* list = findNamed<QComboBox>(inspector, "Saute pan");
+    ASSERT_NE(list, nullptr);
+    list->setCurrentIndex(1);
+    Q_EMIT list->activated(1);
+    EXPECT_EQ(placed("sear").wares.front().number, 1);
+    document_.undoStack().undo();
+    EXPECT_EQ(placed("sear").wares.front().number, 0);
+    EXPECT_EQ(list->currentIndex(), 0);
+}
+
+TEST_F(Panels, PinningAndTakingOffTheTimeline) {
+    open(smallKitchen().lesson);
+    StepInspector inspector(document_, locale_);
+    inspector.setKey(key("sear"));
+    click(inspector, "Pinned: arranging leaves it here");
+    EXPECT_TRUE(placed("sear").pinned);
+    click(inspector, "Back to the shelf");
+    EXPECT_FALSE(document_.lesson().placements.contains(key("sear")));
+    EXPECT_EQ(document_.undoStack().count(), 2);
+}
+
+// ---- the shelf ----
+
+TEST_F(Panels, TheShelfListsWhatIsNotPlacedAndHandsItOver) {
+    open(smallKitchen().lesson);
+    ShelfPanel shelf(document_, locale_, [](const auto&) { return std::make_unique<QMimeData>(); });
+    EXPECT_EQ(shelf.count(), 1);
+    std::vector<StepKey> pickedUp;
+    QObject::connect(&shelf, &ShelfPanel::pickedUp,
+                     [&](const std::vector<StepKey>& steps) { pickedUp = steps; });
+    click(shelf, "Pick up");
+    EXPECT_THAT(pickedUp, ::testing::ElementsAre(key("garnish")));
+    ASSERT_FALSE(document_.apply(SetPlacements{{{key("sear"), std::nullopt}}}, "take off"));
+    EXPECT_EQ(shelf.count(), 2);
+}
+
+// ---- findings ----
+
+TEST_F(Panels, ACollisionIsListedJumpedToAndRepaired) {
+    LessonBuilder builder = smallKitchen();
+    builder.place("garnish", -22);  // ann sears until -20
+    assign(builder.lesson.placements.at(key("garnish")), "ann");
+    open(builder.lesson);
+    FindingsPanel panel(document_, locale_);
+    const auto isTwice = [](const Finding& f) { return f.code == FindingCode::HandsTwice; };
+    ASSERT_TRUE(std::ranges::any_of(document_.findings(), isTwice));
+
+    const Finding* shown = nullptr;
+    Finding jumpedTo;
+    QObject::connect(&panel, &FindingsPanel::placeWanted, [&](const Finding& finding) {
+        jumpedTo = finding;
+        shown = &jumpedTo;
+    });
+    panel.chooseFor(key("garnish"));
+    auto* tree = findNamed<QTreeWidget>(panel, "Findings");
+    Q_EMIT tree->itemActivated(tree->currentItem(), 0);
+    ASSERT_NE(shown, nullptr);
+    EXPECT_EQ(shown->code, FindingCode::HandsTwice);
+
+    click(panel, "Do it");
+    EXPECT_FALSE(std::ranges::any_of(document_.findings(), isTwice));
+    EXPECT_EQ(document_.undoStack().count(), 1);
+}
+
+TEST_F(Panels, TryingARepairOutChangesNothing) {
+    LessonBuilder builder = smallKitchen();
+    builder.place("garnish", -22);
+    assign(builder.lesson.placements.at(key("garnish")), "ann");
+    open(builder.lesson);
+    FindingsPanel panel(document_, locale_);
+    panel.chooseFor(key("garnish"));
+    SetPlacements shown;
+    QObject::connect(&panel, &FindingsPanel::previewed,
+                     [&](const SetPlacements& edit) { shown = edit; });
+    click(panel, "Try it out");
+    EXPECT_FALSE(shown.changes.empty());
+    EXPECT_EQ(document_.lesson(), builder.lesson);
+    click(panel, "Try it out");
+    EXPECT_TRUE(shown.changes.empty());
+}
+
+TEST_F(Panels, WithNothingFoundTheListTeaches) {
+    FindingsPanel panel(document_, locale_);
+    const auto labels = panel.findChildren<QLabel*>();
+    EXPECT_TRUE(std::ranges::any_of(
+        labels, [](const QLabel* label) { return label->text().contains("collides"); }));
+}
+
+// ---- the head ----
+
+TEST_F(Panels, CoversAndServingTimeAreOneStepOfUndo) {
+    open(smallKitchen().lesson);
+    const Lesson before = document_.lesson();
+    LessonHeadDialog dialog(document_, locale_);
+    auto* serving = findNamed<QDateTimeEdit>(dialog, "Served at");
+    ASSERT_NE(serving, nullptr);
+    serving->setDateTime(serving->dateTime().addSecs(3600));
+    auto* covers = dialog.findChild<QSpinBox*>();
+    ASSERT_NE(covers, nullptr);
+    covers->setValue(7);
+    dialog.accept();
+    EXPECT_EQ(dialog.refusal(), QString());
+    EXPECT_EQ(document_.lesson().servings.front().covers, 7);
+    EXPECT_NE(document_.lesson().head.servingTime, before.head.servingTime);
+    document_.undoStack().undo();
+    EXPECT_EQ(document_.lesson(), before);
+}
+
+TEST_F(Panels, AHeadThatIsLeftAsItIsChangesNothing) {
+    open(smallKitchen().lesson);
+    LessonHeadDialog dialog(document_, locale_);
+    dialog.accept();
+    EXPECT_EQ(dialog.refusal(), QString());
+    EXPECT_EQ(document_.undoStack().count(), 0);
+}
+
+TEST_F(Panels, AHeadWithoutAnybodyIsRefusedWithTheReason) {
+    open(smallKitchen().lesson);
+    LessonHeadDialog dialog(document_, locale_);
+    click(dialog, "ann");
+    dialog.accept();
+    EXPECT_FALSE(dialog.refusal().isEmpty());
+    EXPECT_EQ(document_.undoStack().count(), 0);
+}
+
+}  // namespace
+}  // namespace rangeline::test
