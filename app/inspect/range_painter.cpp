@@ -26,7 +26,7 @@ class RangePainter {
         QRectF rest = caption(frame);
         if (scene_.ovens.empty()) {
             range(rest);
-        } else if (rest.width() > 1.3 * rest.height()) {
+        } else if (rest.width() > 1.8 * rest.height()) {
             const double split = rest.width() * 0.58;
             range({rest.left(), rest.top(), split - gap / 2, rest.height()});
             ovens({rest.left() + split + gap / 2, rest.top(), rest.width() - split - gap / 2,
@@ -153,35 +153,45 @@ class RangePainter {
         }
     }
 
-    /// Step and vessel on a ground of their own, so that they can be read across any edge.
+    /// Step and vessel, as many lines as the cell has room for, on a ground of their own so that
+    /// they can be read across any edge.
     void paintLabels(const BurnerScene& burner, const QRectF& cell) {
-        QStringList names;
-        for (const StandingVessel& vessel : burner.vessels) {
-            if (!vessel.name.isEmpty()) {
-                names << vessel.name;
-            }
-        }
-        const auto lines = measure_.wrapped(FontRole::Small, burner.vessels.front().step,
-                                            cell.width() - 2 * inset);
-        std::vector<QString> shown(lines.begin(),
-                                   lines.begin() + std::min<std::ptrdiff_t>(2, std::ssize(lines)));
-        if (std::ssize(lines) > 2) {
-            shown.back() = measure_.fitted(FontRole::Small, lines[1] + u' ' + lines[2],
-                                           cell.width() - 2 * inset);
-        }
         const double high = line(FontRole::Small);
-        const auto rows = static_cast<double>(shown.size() + (names.isEmpty() ? 0 : 1));
-        QRectF row(cell.left() + inset, cell.center().y() - rows * high / 2,
-                   cell.width() - 2 * inset, high);
-        box({.rect = row.adjusted(-inset, -1, inset, (rows - 1) * high + 1),
+        const double wide = cell.width() - 2 * inset;
+        const auto room = static_cast<std::size_t>(std::clamp(cell.height() / high, 1.0, 3.0));
+        std::vector<QString> shown =
+            measure_.wrapped(FontRole::Small, burner.vessels.front().step, wide);
+        const std::size_t forStep = std::max<std::size_t>(room - 1, 1);
+        if (shown.size() > forStep) {
+            // What does not fit is told by the ellipsis.
+            for (std::size_t more = forStep; more < shown.size(); ++more) {
+                shown[forStep - 1] += u' ' + shown[more];
+            }
+            shown.resize(forStep);
+        }
+        const std::size_t stepLines = shown.size();
+        if (stepLines < room) {
+            shown.push_back(vesselNames(burner));
+        }
+        QRectF row(cell.left() + inset,
+                   cell.center().y() - static_cast<double>(shown.size()) * high / 2, wide, high);
+        box({.rect = row.adjusted(-inset, 0, inset, static_cast<double>(shown.size() - 1) * high),
              .fill = Colour::Paper,
              .outline = Colour::Outline,
              .outlineWidth = thin});
-        for (const QString& words : shown) {
-            text(words, FontRole::Small, Colour::Ink, Align::Centre, row);
+        for (std::size_t i = 0; i < shown.size(); ++i) {
+            text(shown[i], FontRole::Small, i < stepLines ? Colour::Ink : Colour::InkSoft,
+                 Align::Centre, row);
             row.translate(0, high);
         }
-        text(listText(names), FontRole::Small, Colour::InkSoft, Align::Centre, row);
+    }
+
+    static QString vesselNames(const BurnerScene& burner) {
+        QStringList names;
+        for (const StandingVessel& vessel : burner.vessels) {
+            names << vessel.name;
+        }
+        return listText(names);
     }
 
     // ---- the ovens ----
