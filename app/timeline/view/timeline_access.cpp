@@ -207,9 +207,6 @@ void installTimelineAccess() {
 }
 
 void blocksChanged(TimelineView& view) {
-    if (!QAccessible::isActive()) {
-        return;
-    }
     if (auto* access =
             dynamic_cast<TimelineAccess*>(QAccessible::queryAccessibleInterface(&view))) {
         access->forgetGone();

@@ -72,10 +72,14 @@ void TimelineView::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 void TimelineView::mouseDoubleClickEvent(QMouseEvent* event) {
-    if (event->button() == Qt::LeftButton && !hasInHand() &&
-        pointerAt(event->position(), event->modifiers()).key) {
-        pickUpSelected();
+    const auto key = pointerAt(event->position(), event->modifiers()).key;
+    if (event->button() != Qt::LeftButton || hasInHand() || !key) {
+        return;
     }
+    if (std::ranges::find(selection_, *key) == selection_.end()) {
+        select({*key});
+    }
+    pickUpSelected();
 }
 
 void TimelineView::toolMoved(const QPointF& inViewport, Qt::KeyboardModifiers modifiers) {
@@ -169,6 +173,9 @@ void TimelineView::putDown() {
 void TimelineView::letGo() {
     autoScroll_.stop();
     tool_->cancel();
+    if (proposal_) {
+        withdraw();  // a preview belongs to no tool
+    }
     dragFromShelf_ = false;
     toolDone(false);
 }
