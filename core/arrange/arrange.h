@@ -13,10 +13,8 @@ namespace rangeline {
 
 struct ArrangeOptions {
     std::uint64_t seed = 1;
-    int threads = 1;
-    std::optional<std::int64_t> conflictLimit;  ///< exact: the same plan every time on one thread
+    std::optional<std::int64_t> conflictLimit;  ///< exact: the same plan every time
     std::optional<double> secondsLimit;         ///< may stop anywhere
-    std::optional<Aim> aim;                     ///< instead of the lesson's
 };
 
 /// What is known so far. Instants are those of the earliest placement of a plan.
@@ -55,8 +53,9 @@ struct ArrangeResult {
 /// Called at every better plan and bound, from the thread that arranges.
 using ArrangeCallback = std::function<void(const ArrangeProgress&)>;
 
-/// Requires validate(lesson) to be empty. The lesson's own placements are the starting point; those
-/// that are pinned or started stay.
+/// Requires validate(lesson) to be empty. Placements that are pinned or started stay; the others are
+/// planned afresh. Starting late is proved; what is left open by it is decided by the least waiting
+/// that a fixed number of conflicts finds.
 ArrangeResult arrange(const Lesson& lesson, const ArrangeOptions& options = {},
                       const ArrangeCallback& progress = {}, std::stop_token stop = {});
 
