@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include "analysis/unit_table_of.h"
+
 namespace rangeline {
 
 namespace {
@@ -12,23 +14,6 @@ QString tr(const char* text) {
 
 QString q(const std::string& text) {
     return QString::fromStdString(text);
-}
-
-const UnitTable& tableOf(const Stations& stations, EquipmentSort sort) {
-    switch (sort) {
-        case EquipmentSort::Burner:
-            return stations.burners;
-        case EquipmentSort::Oven:
-            return stations.ovens;
-        case EquipmentSort::Ware:
-            return stations.wares;
-        case EquipmentSort::Pool:
-            return stations.pools;
-        case EquipmentSort::Cook:
-        case EquipmentSort::None:
-            break;
-    }
-    return stations.cooks;
 }
 
 /// A burner is called one even where its name only says where it is.
@@ -173,7 +158,7 @@ QString Names::itemText(EquipmentSort sort, const Unit& unit) const {
 }
 
 QString Names::unitName(EquipmentSort sort, int number) const {
-    const UnitTable& table = tableOf(context_.expanded.stations, sort);
+    const UnitTable& table = unitTableOf(context_.expanded.stations, sort);
     if (sort == EquipmentSort::None || number < 0 || number >= table.size()) {
         return {};
     }
@@ -199,7 +184,7 @@ QString Names::withArticle(const EquipmentRef& ref) const {
 
 QString Names::byId(EquipmentSort sort, int item, int group, const std::string& id) const {
     return item < 0 ? q(id)
-                    : unitName(sort, tableOf(context_.expanded.stations, sort).unitOf(item, group));
+                    : unitName(sort, unitTableOf(context_.expanded.stations, sort).unitOf(item, group));
 }
 
 QString Names::burner(const BurnerId& id, int group) const {

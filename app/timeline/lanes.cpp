@@ -4,6 +4,7 @@
 #include <array>
 
 #include "analysis/at.h"
+#include "analysis/unit_table_of.h"
 #include "text/names.h"
 
 namespace rangeline {
@@ -15,23 +16,6 @@ QString words(const char* text) {
 
 QString q(const std::string& text) {
     return QString::fromStdString(text);
-}
-
-const UnitTable& tableOf(const Stations& stations, EquipmentSort sort) {
-    switch (sort) {
-        case EquipmentSort::Burner:
-            return stations.burners;
-        case EquipmentSort::Oven:
-            return stations.ovens;
-        case EquipmentSort::Ware:
-            return stations.wares;
-        case EquipmentSort::Pool:
-            return stations.pools;
-        case EquipmentSort::Cook:
-        case EquipmentSort::None:
-            break;
-    }
-    return stations.cooks;
 }
 
 bool isShared(const UnitTable& table, int unit, int groups) {
@@ -97,7 +81,7 @@ Lanes::Lanes(const UseIndex& index) : index_(index) {
 }
 
 void Lanes::addSection(const QString& title, int group, bool shared, const Kind& kind) {
-    const UnitTable& table = tableOf(index_.stations(), kind.sort);
+    const UnitTable& table = unitTableOf(index_.stations(), kind.sort);
     const std::size_t before = lanes_.size();
     sections_.push_back({title, group});
     for (int unit = 0; unit < table.size(); ++unit) {
