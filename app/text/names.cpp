@@ -183,8 +183,9 @@ QString Names::withArticle(const EquipmentRef& ref) const {
 }
 
 QString Names::byId(EquipmentSort sort, int item, int group, const std::string& id) const {
-    return item < 0 ? q(id)
-                    : unitName(sort, unitTableOf(context_.expanded.stations, sort).unitOf(item, group));
+    return item < 0
+               ? q(id)
+               : unitName(sort, unitTableOf(context_.expanded.stations, sort).unitOf(item, group));
 }
 
 QString Names::burner(const BurnerId& id, int group) const {
