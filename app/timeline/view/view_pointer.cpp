@@ -126,7 +126,10 @@ bool TimelineView::viewportEvent(QEvent* event) {
 
 void TimelineView::hover(const QPointF& inViewport) {
     if (plotArea().contains(inViewport)) {
-        Q_EMIT timeHovered(scene_.layout().scale.timeAt(inViewport.x() + offset().x()));
+        // A cook reads whole minutes: a pixel's odd seconds would only flicker.
+        const Instant at = scene_.layout().scale.timeAt(inViewport.x() + offset().x());
+        const std::int64_t over = ((at.inSeconds() % 60) + 60) % 60;
+        Q_EMIT timeHovered(at - Duration::seconds(over));
     }
 }
 
