@@ -4,6 +4,7 @@
 #include "exchange/describe_dish.h"
 #include "exchange/describe_kitchen.h"
 #include "exchange/of.h"
+#include "exchange/placement_entry.h"
 #include "model/lesson.h"
 
 namespace rangeline {
@@ -83,18 +84,6 @@ void describe(F& f, Of<Share>) {
     f.must("cook", &Share::cook);
     f.may("pieces", &Share::pieces);
 }
-
-/// A placement as a file has it: the key beside the values. Exactly one of the three ids is there.
-struct PlacementEntry : Placement {
-    std::optional<StepId> step;
-    std::optional<StepId> washAfter;
-    std::optional<OvenId> turnOn;
-    int batch = 0;
-    int spot = 0;
-    int group = 0;
-
-    friend bool operator==(const PlacementEntry&, const PlacementEntry&) = default;
-};
 
 template <class F>
 void describe(F& f, Of<PlacementEntry>) {

@@ -28,11 +28,12 @@ class Json {
 
     /// Ends with a line break.
     std::string document() const;
+    /// Without line breaks.
+    std::string onOneLine() const;
 
   private:
     Json() = default;
     bool scalar() const { return std::holds_alternative<std::string>(value_); }
-    std::string onOneLine() const;
     void print(std::string& out, std::size_t indent, std::size_t column) const;
 
     std::variant<std::string, Array, Object> value_;  ///< scalars as they are printed

@@ -4,53 +4,16 @@
 
 #include "exchange/describe_lesson.h"
 #include "exchange/field_reader.h"
-#include "exchange/json_scan.h"
 #include "exchange/lesson_file.h"
+#include "exchange/parse_json.h"
+#include "exchange/placement_entry.h"
 #include "model/characters.h"
 #include "model/validate.h"
 
 namespace rangeline {
 namespace {
 
-constexpr std::size_t deepest = 64;
 constexpr int version = 1;
-
-bool onlySpace(std::string_view bytes) {
-    return bytes.find_first_not_of(" \t\r\n") == std::string_view::npos;
-}
-
-Fault notJson(std::string_view bytes, const QJsonParseError& error) {
-    if (error.error == QJsonParseError::DeepNesting) {
-        return {FaultCode::TooDeep, {}, {std::to_string(deepest)}};
-    }
-    auto figures = lineAndColumn(bytes, static_cast<std::size_t>(error.offset));
-    figures.push_back(error.errorString().toStdString());
-    return {FaultCode::NotJson, {}, std::move(figures)};
-}
-
-Result<QJsonDocument, Fault> parse(std::string_view bytes) {
-    if (bytes.size() > largestLessonFile) {
-        return Fault{FaultCode::TooLarge,
-                     {},
-                     {std::to_string(bytes.size()), std::to_string(largestLessonFile)}};
-    }
-    if (onlySpace(bytes)) {
-        return Fault{FaultCode::EmptyFile, {}, {}};
-    }
-    if (bytes.starts_with("\xEF\xBB\xBF")) {
-        return Fault{FaultCode::NotJson, {}, {"1", "1", "byte order mark"}};
-    }
-    QJsonParseError error;
-    const auto document = QJsonDocument::fromJson(
-        QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size())), &error);
-    if (error.error != QJsonParseError::NoError) {
-        return notJson(bytes, error);
-    }
-    if (auto fault = scanJson(bytes, deepest)) {
-        return *std::move(fault);
-    }
-    return document;
-}
 
 void readKind(const Node& top, Keys& keys) {
     const QJsonValue kind = keys.find("rangeline");
@@ -64,23 +27,6 @@ void readKind(const Node& top, Keys& keys) {
     if (const std::int64_t number = node.whole(); number != version) {
         node.report(FaultCode::WrongVersion, {std::to_string(number), std::to_string(version)});
     }
-}
-
-/// The key of an entry that names exactly one thing.
-std::optional<PlacementKey> keyOf(const PlacementEntry& entry, const Node& node) {
-    const int named = (entry.step ? 1 : 0) + (entry.washAfter ? 1 : 0) + (entry.turnOn ? 1 : 0);
-    if (named != 1) {
-        node.report(named == 0 ? Fault{FaultCode::MissingKey, {}, {"step"}}
-                               : Fault{FaultCode::Contradiction, {}, {"step", "washAfter"}});
-        return std::nullopt;
-    }
-    if (entry.step) {
-        return StepKey{*entry.step, entry.batch, entry.group};
-    }
-    if (entry.washAfter) {
-        return WashKey{{*entry.washAfter, entry.batch, entry.group}, entry.spot};
-    }
-    return TurnOnKey{*entry.turnOn, entry.group};
 }
 
 /// Fills the placements and returns their keys in the order of the file.
@@ -130,7 +76,7 @@ void placeInFile(Fault& fault, const Placements& placements,
 }  // namespace
 
 Result<Lesson, Fault> readLesson(std::string_view bytes) {
-    const auto document = parse(bytes);
+    const auto document = parseJson(bytes);
     if (!document.ok()) {
         return document.error();
     }

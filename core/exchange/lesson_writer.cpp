@@ -1,30 +1,9 @@
 #include "exchange/describe_lesson.h"
 #include "exchange/field_writer.h"
 #include "exchange/lesson_file.h"
+#include "exchange/placement_entry.h"
 
 namespace rangeline {
-namespace {
-
-PlacementEntry entryOf(const PlacementKey& key, const Placement& placement) {
-    PlacementEntry entry;
-    static_cast<Placement&>(entry) = placement;
-    if (const auto* step = std::get_if<StepKey>(&key)) {
-        entry.step = step->step;
-        entry.batch = step->batch;
-        entry.group = step->group;
-    } else if (const auto* wash = std::get_if<WashKey>(&key)) {
-        entry.washAfter = wash->after.step;
-        entry.batch = wash->after.batch;
-        entry.group = wash->after.group;
-        entry.spot = wash->spot;
-    } else {
-        entry.turnOn = std::get<TurnOnKey>(key).oven;
-        entry.group = std::get<TurnOnKey>(key).group;
-    }
-    return entry;
-}
-
-}  // namespace
 
 std::string writeLesson(const Lesson& lesson) {
     const Style style{lesson.head.units};
