@@ -18,7 +18,8 @@ struct Run {
     std::optional<int> best;
     bool proved = false;
     double firstSeconds = 0, seconds = 0;
-    std::int64_t conflicts = 0;
+    std::int64_t conflicts = 0, decisions = 0, restarts = 0;
+    int plans = 0;
     std::string fault;
 };
 
@@ -47,6 +48,7 @@ struct Solver {
                 run.firstSeconds = since(begun);
             }
             run.best = model.engine.low(objective);
+            ++run.plans;
             std::vector<int> starts;
             for (const engine::View view : model.starts) {
                 starts.push_back(model.engine.low(view));
@@ -72,6 +74,8 @@ struct Solver {
         }
         run.seconds = since(begun);
         run.conflicts = search.conflicts();
+        run.decisions = search.decisions();
+        run.restarts = search.restarts();
     }
 
     const Instance& instance;
@@ -114,10 +118,13 @@ int measure(const std::vector<Instance>& instances, double limit, bool waiting) 
         solver.solve(waiting);
         const Run& run = solver.run;
         const std::string fault = faultOf(instance, run, waiting);
-        std::printf("%-10s %6d %-8s %9.4f s, first %8.4f s, %8lld conflicts %s\n",
-                    instance.name.c_str(), run.best.value_or(-1), run.proved ? "proved" : "",
-                    run.seconds, run.firstSeconds, static_cast<long long>(run.conflicts),
-                    fault.c_str());
+        std::printf(
+            "%-10s %6d %-8s %9.4f s, first %8.4f s, %8lld conflicts, %lld decisions, %lld "
+            "restarts, %d plans %s\n",
+            instance.name.c_str(), run.best.value_or(-1), run.proved ? "proved" : "", run.seconds,
+            run.firstSeconds, static_cast<long long>(run.conflicts),
+            static_cast<long long>(run.decisions), static_cast<long long>(run.restarts), run.plans,
+            fault.c_str());
         seconds.push_back(run.seconds);
         first.push_back(run.firstSeconds);
         total += run.seconds;

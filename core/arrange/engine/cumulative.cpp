@@ -136,22 +136,50 @@ bool Cumulative::pullEnd(Engine& engine, const CumulativeTask& task, const Stret
     return true;
 }
 
-bool Cumulative::narrow(Engine& engine, const CumulativeTask& task) {
-    const bool present = engine.isTrue(task.presence);
-    for (const Stretch& stretch : profile_) {
-        const bool own = present && runsAt(engine, task, stretch.begin);
-        if (stretch.height - (own ? task.demand : 0) + task.demand <= capacity_ || own) {
-            continue;
+std::size_t Cumulative::firstEndingAfter(Value instant) const {
+    const auto found = std::ranges::upper_bound(profile_, instant, {}, &Stretch::end);
+    return static_cast<std::size_t>(found - profile_.begin());
+}
+
+bool Cumulative::blocks(const Engine& engine, const Stretch& stretch,
+                        const CumulativeTask& task) const {
+    return stretch.height + task.demand > capacity_ && !runsAt(engine, task, stretch.begin);
+}
+
+/// Only what lies between the earliest start and the earliest end can push a start, and the
+/// earliest end moves with it; likewise backwards from the latest end.
+bool Cumulative::narrowPresent(Engine& engine, const CumulativeTask& task) {
+    for (std::size_t i = firstEndingAfter(engine.low(task.start));
+         i < profile_.size() && profile_[i].begin < engine.low(task.end); ++i) {
+        if (blocks(engine, profile_[i], task) && !pushStart(engine, task, profile_[i])) {
+            return false;
         }
-        if (present) {
-            if (!pushStart(engine, task, stretch) || !pullEnd(engine, task, stretch)) {
+    }
+    for (std::size_t i = firstEndingAfter(engine.high(task.end) - 1);; --i) {
+        if (i < profile_.size() && profile_[i].begin < engine.high(task.end)) {
+            if (profile_[i].end <= engine.high(task.start)) {
+                return true;
+            }
+            if (blocks(engine, profile_[i], task) && !pullEnd(engine, task, profile_[i])) {
                 return false;
             }
-        } else {
-            const Value begin = std::max(engine.high(task.start), stretch.begin);
-            if (begin < std::min(engine.low(task.end), stretch.end)) {
-                return rule(engine, task, begin, engine.negated(task.presence), true, true, false);
-            }
+        }
+        if (i == 0) {
+            return true;
+        }
+    }
+}
+
+/// A task that would run where there is no room for it is not there.
+bool Cumulative::narrowAbsent(Engine& engine, const CumulativeTask& task) {
+    if (engine.high(task.start) >= engine.low(task.end)) {
+        return true;  // it need not run at any one instant
+    }
+    for (std::size_t i = firstEndingAfter(engine.high(task.start));
+         i < profile_.size() && profile_[i].begin < engine.low(task.end); ++i) {
+        if (profile_[i].height + task.demand > capacity_) {
+            const Value instant = std::max(engine.high(task.start), profile_[i].begin);
+            return rule(engine, task, instant, engine.negated(task.presence), true, true, false);
         }
     }
     return true;
@@ -159,17 +187,24 @@ bool Cumulative::narrow(Engine& engine, const CumulativeTask& task) {
 
 bool Cumulative::propagate(Engine& engine) {
     buildProfile(engine);
+    Value highest = 0;
     for (const Stretch& stretch : profile_) {
         if (stretch.height > capacity_) {
             return overload(engine, stretch);
         }
+        highest = std::max(highest, stretch.height);
     }
-    if (profile_.empty()) {
-        return true;
+    for (const CumulativeTask& task : tasks_) {
+        if (highest + task.demand <= capacity_) {
+            return true;  // nor do those that follow, which take no more
+        }
+        if (engine.isTrue(task.presence)
+                ? !narrowPresent(engine, task)
+                : !engine.isFalse(task.presence) && !narrowAbsent(engine, task)) {
+            return false;
+        }
     }
-    return std::ranges::all_of(tasks_, [&](const CumulativeTask& task) {
-        return engine.isFalse(task.presence) || narrow(engine, task);
-    });
+    return true;
 }
 
 void addCumulative(Engine& engine, std::vector<CumulativeTask> tasks, Value capacity) {

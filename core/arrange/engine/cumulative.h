@@ -35,7 +35,10 @@ class Cumulative : public Propagator {
 
     void buildProfile(const Engine& engine);
     bool overload(Engine& engine, const Stretch& stretch);
-    bool narrow(Engine& engine, const CumulativeTask& task);
+    std::size_t firstEndingAfter(Value instant) const;
+    bool blocks(const Engine& engine, const Stretch& stretch, const CumulativeTask& task) const;
+    bool narrowPresent(Engine& engine, const CumulativeTask& task);
+    bool narrowAbsent(Engine& engine, const CumulativeTask& task);
     bool pushStart(Engine& engine, const CumulativeTask& task, const Stretch& stretch);
     bool pullEnd(Engine& engine, const CumulativeTask& task, const Stretch& stretch);
     bool rule(Engine& engine, const CumulativeTask& task, Value instant, Literal conclusion,

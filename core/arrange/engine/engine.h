@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -98,6 +99,18 @@ class Engine {
     bool learn(std::vector<int>& touched);
     /// Forgets the less useful half of the learned clauses. Requires level 0.
     void forget();
+
+    // ---- assumptions ----
+
+    /// Opens level 1 with all of the literals as decisions, to be followed by propagate(). Requires
+    /// level 0 at rest. False if a literal is false already: the conflict is that one alone.
+    bool assume(std::span<const Literal> literals);
+    /// Of the conflict at hand: whether nothing but assumptions and what follows from them is
+    /// needed, when level 1 holds the assumptions.
+    bool conflictsWithAssumptions() const { return conflictLevel() <= 1; }
+    /// The assumptions that such a conflict needs, in any order, each once; empty if the model is
+    /// contradictory without any. Forgets the conflict and goes back to level 0.
+    std::vector<Literal> conflictingAssumptions();
     std::size_t learnedClauses() const { return clauses_.learned(); }
 
   private:
@@ -150,6 +163,7 @@ class Engine {
 
     std::vector<Literal> explanations_;
     std::vector<Literal> conflict_;
+    std::optional<Literal> refuted_;  ///< an assumption that is false without the others
     std::vector<Literal> scratch_;
 
     std::vector<Value> needed_;   ///< by trail entry: bound that the conflict needs

@@ -222,9 +222,10 @@ Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimi
     const std::int64_t stopAt =
         conflictLimit ? conflicts_ + *conflictLimit : std::numeric_limits<std::int64_t>::max();
     untilRestart_ = restartUnit * luby(restarts_ + 1);
+    core_.clear();
     while (true) {
-        if (!engine_.propagate()) {
-            if (!handleConflict()) {
+        if (!engine_.propagate() || !underAssumptions(goal) || !engine_.propagate()) {
+            if (refutesAssumptions(goal) || !handleConflict()) {
                 return Outcome::Contradiction;
             }
             if (conflicts_ >= stopAt || (conflicts_ % 32 == 0 && !keepGoing_())) {

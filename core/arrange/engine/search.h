@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "arrange/engine/engine.h"
@@ -33,6 +34,9 @@ struct Goal {
     /// After each second restart, first decide that the objective has its least possible value, so
     /// that it is met or refuted and the bound rises.
     bool raiseBound = true;
+    /// Hold for this call only and are decided first; not together with `atMost`. Each a literal of
+    /// its own variable or bound.
+    std::span<const Literal> assumptions;
 };
 
 enum class Outcome : std::uint8_t { Solution, Contradiction, Interrupted };
@@ -48,6 +52,9 @@ class Search {
     /// to level 0. After a Contradiction that came from `atMost`, the engine knows a higher least
     /// value of the objective and goes on being usable; without `atMost` nothing can be.
     Outcome solve(const Goal& goal, std::optional<std::int64_t> conflictLimit);
+    /// After a Contradiction under assumptions: those that it needs. Empty: there is no solution
+    /// without them either.
+    const std::vector<Literal>& core() const { return core_; }
     /// From now on prefers the values the engine has now.
     void rememberValues();
 
@@ -56,6 +63,8 @@ class Search {
     std::int64_t restarts() const { return restarts_; }
 
   private:
+    bool underAssumptions(const Goal& goal);
+    bool refutesAssumptions(const Goal& goal);
     std::optional<Literal> goalDecision(const Goal& goal) const;
     std::optional<Literal> nextDecision();
     std::optional<Literal> latestFirst();
@@ -90,6 +99,7 @@ class Search {
     Random random_;
     std::function<bool()> keepGoing_;
     std::vector<int> touched_;
+    std::vector<Literal> core_;
     std::int64_t conflicts_ = 0;
     std::int64_t decisions_ = 0;
     std::int64_t restarts_ = 0;
