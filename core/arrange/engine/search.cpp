@@ -188,6 +188,7 @@ bool Search::handleConflict() {
 void Search::restart() {
     engine_.backtrackTo(0);
     ++restarts_;
+    halving_ = false;
     untilRestart_ = restartUnit * luby(restarts_);
     if (engine_.learnedClauses() > learnedLimit_) {
         engine_.forget();
@@ -211,8 +212,15 @@ std::optional<Literal> Search::goalDecision(const Goal& goal) const {
         return Literal{less, -*goal.atMost};
     }
     const bool first = engine_.level() <= (goal.atMost ? 1 : 0);
-    if (first && goal.raiseBound && restarts_ % 2 == 1 && !engine_.fixed(goal.objective)) {
-        return Literal{less, -engine_.low(goal.objective)};
+    if (!first || !goal.raiseBound || engine_.fixed(goal.objective)) {
+        return std::nullopt;
+    }
+    const Value low = engine_.low(goal.objective);
+    if (restarts_ % 2 == 1) {
+        return Literal{less, -low};
+    }
+    if (halving_) {
+        return Literal{less, -(low + (engine_.high(goal.objective) - low) / 2)};
     }
     return std::nullopt;
 }

@@ -32,7 +32,8 @@ struct Goal {
     View objective = 0;
     std::optional<Value> atMost;
     /// After each second restart, first decide that the objective has its least possible value, so
-    /// that it is met or refuted and the bound rises.
+    /// that it is met or refuted and the bound rises; and before the first restart with a limit,
+    /// that it lies in the lower half.
     bool raiseBound = true;
     /// Hold for this call only and are decided first; not together with `atMost`. Each a literal of
     /// its own variable or bound.
@@ -105,6 +106,7 @@ class Search {
     std::int64_t restarts_ = 0;
     bool found_ = false;  ///< a solution, whose values are remembered
     std::int64_t untilRestart_ = 0;
+    bool halving_ = false;  ///< no restart yet since the goal was set
     std::size_t learnedLimit_ = 4000;
 };
 
