@@ -149,6 +149,9 @@ bool Cumulative::blocks(const Engine& engine, const Stretch& stretch,
 /// Only what lies between the earliest start and the earliest end can push a start, and the
 /// earliest end moves with it; likewise backwards from the latest end.
 bool Cumulative::narrowPresent(Engine& engine, const CumulativeTask& task) {
+    if (engine.fixed(task.start.view) && engine.fixed(task.end.view)) {
+        return true;  // it is all in the load
+    }
     for (std::size_t i = firstEndingAfter(engine.low(task.start));
          i < profile_.size() && profile_[i].begin < engine.low(task.end); ++i) {
         if (blocks(engine, profile_[i], task) && !pushStart(engine, task, profile_[i])) {

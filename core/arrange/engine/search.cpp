@@ -230,6 +230,7 @@ Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimi
     const std::int64_t stopAt =
         conflictLimit ? conflicts_ + *conflictLimit : std::numeric_limits<std::int64_t>::max();
     untilRestart_ = restartUnit * luby(restarts_ + 1);
+    halving_ = goal.atMost.has_value();
     core_.clear();
     while (true) {
         if (!engine_.propagate() || !underAssumptions(goal) || !engine_.propagate()) {

@@ -37,7 +37,7 @@ struct Goal {
     bool raiseBound = true;
     /// Hold for this call only and are decided first; not together with `atMost`. Each a literal of
     /// its own variable or bound.
-    std::span<const Literal> assumptions;
+    std::span<const Literal> assumptions{};
 };
 
 enum class Outcome : std::uint8_t { Solution, Contradiction, Interrupted };
