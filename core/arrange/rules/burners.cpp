@@ -48,7 +48,8 @@ UnitChoice candidates(const Formulation& f, const BurnerHold& hold) {
 }
 
 /// A vessel wider than the burner's limit does not go on it.
-void keepOffNarrowBurners(Formulation& f, const BurnerHold& hold, const UnitChoice& burners) {
+void keepOffNarrowBurners(Formulation& f, const BurnerHold& hold, const UnitChoice& burners,
+                          Literal asked) {
     for (const int chain : hold.chains) {
         const UnitChoice& wares = f.wareOfChain[at(chain)];
         for (std::size_t w = 0; w < wares.units.size(); ++w) {
@@ -57,7 +58,7 @@ void keepOffNarrowBurners(Formulation& f, const BurnerHold& hold, const UnitChoi
             for (std::size_t b = 0; b < burners.units.size(); ++b) {
                 const int burner = f.expanded.stations.burners[burners.units[b]].item;
                 if (width > f.lesson.kitchen.burners[at(burner)].widestVessel) {
-                    f.clause({f.no(wares.chosen[w]), f.no(burners.chosen[b])});
+                    f.clause({f.no(asked), f.no(wares.chosen[w]), f.no(burners.chosen[b])});
                 }
             }
         }
@@ -69,9 +70,12 @@ void keepOffNarrowBurners(Formulation& f, const BurnerHold& hold, const UnitChoi
 void addBurners(Formulation& f) {
     std::vector<std::vector<CumulativeTask>> uses(at(f.expanded.stations.burners.size()));
     std::vector<std::vector<CumulativeTask>> together(at(f.lesson.head.groups.count));
-    for (const BurnerHold& hold : f.expanded.burnerHolds) {
+    for (std::size_t h = 0; h < f.expanded.burnerHolds.size(); ++h) {
+        const BurnerHold& hold = f.expanded.burnerHolds[h];
         UnitChoice choice = candidates(f, hold);
-        f.possible = f.possible && !choice.units.empty();
+        if (choice.units.empty()) {
+            f.lack(RequirementKind::NoBurner, h);
+        }
         const Taken taken = f.taken(hold.span);
         for (std::size_t i = 0; i < choice.units.size(); ++i) {
             choice.chosen.push_back(choice.units.size() == 1 ? f.yes() : f.boolean(true));
@@ -79,12 +83,13 @@ void addBurners(Formulation& f) {
         }
         f.groups[at(hold.owner)].sets.push_back(choice.chosen);
         f.exactlyOne(choice.chosen, f.yes());
-        keepOffNarrowBurners(f, hold, choice);
+        keepOffNarrowBurners(f, hold, choice,
+                             f.asked(RequirementKind::WidestVessel, static_cast<int>(h)));
         together[at(hold.group)].push_back({taken.begin, taken.end, 1, f.yes()});
         f.burnerOfHold.push_back(std::move(choice));
     }
     for (auto& use : uses) {
-        engine::addCumulative(f.engine, std::move(use), 1);
+        f.limit(std::move(use), 1, f.asked(RequirementKind::Burners));
     }
     const bool anyShared =
         f.expanded.stations.burners.size() <
@@ -92,8 +97,8 @@ void addBurners(Formulation& f) {
     for (auto& use : together) {
         // Implied, but it sees at once that all burners are full. Not where groups share some.
         if (!anyShared || f.lesson.head.groups.count == 1) {
-            engine::addCumulative(f.engine, std::move(use),
-                                  static_cast<Value>(f.lesson.kitchen.burners.size()));
+            f.limit(std::move(use), static_cast<Value>(f.lesson.kitchen.burners.size()),
+                    f.asked(RequirementKind::Burners));
         }
     }
 }

@@ -39,7 +39,7 @@ void addTalks(Formulation& f, int group) {
         const auto& hands = f.handsOf[static_cast<std::size_t>(cook)];
         work.insert(work.end(), hands.begin(), hands.end());
     }
-    engine::addCumulative(f.engine, std::move(work), everyone);
+    f.limit(std::move(work), everyone, f.asked(RequirementKind::ClassWatches, group));
 }
 
 }  // namespace
@@ -48,11 +48,12 @@ void addCrewLimits(Formulation& f) {
     for (int group = 0; group < f.lesson.head.groups.count; ++group) {
         addTalks(f, group);
     }
-    for (auto& hands : f.handsOf) {
-        engine::addCumulative(f.engine, hands, 1);
-    }
-    for (auto& watches : f.watchesOf) {
-        engine::addCumulative(f.engine, watches, f.lesson.kitchen.watchLimit);
+    for (int cook = 0; cook < f.expanded.stations.cooks.size(); ++cook) {
+        const int item = f.expanded.stations.cooks[cook].item;
+        f.limit(f.handsOf[static_cast<std::size_t>(cook)], 1,
+                f.asked(RequirementKind::Hands, item));
+        f.limit(f.watchesOf[static_cast<std::size_t>(cook)], f.lesson.kitchen.watchLimit,
+                f.asked(RequirementKind::Watching, item));
     }
 }
 

@@ -47,8 +47,11 @@ std::optional<Literal> UnitChoice::of(int unit) const {
     return chosen[static_cast<std::size_t>(found - units.begin())];
 }
 
-Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpanded)
-    : lesson(wholeLesson), expanded(wholeExpanded), grain_(toValue(wholeLesson.head.grain)) {
+Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpanded, Requirements how)
+    : lesson(wholeLesson),
+      expanded(wholeExpanded),
+      requirements(engine, how),
+      grain_(toValue(wholeLesson.head.grain)) {
     const std::int64_t total = sumOfAllTimes(lesson, expanded);
     std::int64_t first = 0;
     std::int64_t last = 0;
@@ -122,6 +125,34 @@ void Formulation::order(TimePoint earlier, TimePoint later, Value gap, Literal c
         engine.addDifference(earlier.view, earlier.offset + gap - later.offset, later.view,
                              condition);
     }
+}
+
+void Formulation::lack(RequirementKind kind, std::size_t index) {
+    possible = false;
+    requirements.lack({kind, static_cast<int>(index)});
+}
+
+void Formulation::limit(std::vector<CumulativeTask> uses, Value capacity, Literal where) {
+    if (!engine.isTrue(where)) {
+        for (CumulativeTask& use : uses) {
+            use.presence = both(use.presence, where);
+        }
+    }
+    engine::addCumulative(engine, std::move(uses), capacity);
+}
+
+View Formulation::startVariable(const Placement* pinned, RequirementKind kind, int index) {
+    if (pinned == nullptr) {
+        return engine.newVariable(earliest, latest, grain_);
+    }
+    const Value at = toValue(pinned->start);
+    if (!requirements.switched()) {
+        return engine.newVariable(at, at);
+    }
+    const View start = engine.newVariable(earliest, latest, at % grain_ == 0 ? grain_ : 1);
+    order(constant(at), {start, 0}, 0, asked(kind, index));
+    order({start, 0}, constant(at), 0, asked(kind, index));
+    return start;
 }
 
 Taken Formulation::taken(const Span& span) {

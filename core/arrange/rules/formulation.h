@@ -9,6 +9,7 @@
 #include "arrange/engine/cumulative.h"
 #include "arrange/engine/engine.h"
 #include "arrange/engine/search.h"
+#include "arrange/rules/requirements.h"
 #include "model/expand.h"
 
 namespace rangeline::rules {
@@ -100,7 +101,8 @@ struct Taken {
 
 class Formulation {
   public:
-    Formulation(const Lesson& lesson, const Expanded& expanded);
+    Formulation(const Lesson& lesson, const Expanded& expanded,
+                Requirements how = Requirements::Held);
     Formulation(const Formulation&) = delete;
     Formulation& operator=(const Formulation&) = delete;
 
@@ -122,6 +124,14 @@ class Formulation {
     /// later >= earlier + gap where the condition holds.
     void order(TimePoint earlier, TimePoint later, Value gap, Literal condition);
     Taken taken(const Span& span);
+    /// True where the requirement is to hold.
+    Literal asked(RequirementKind kind, int index = 0) { return requirements.of({kind, index}); }
+    /// Nothing the kitchen has will do.
+    void lack(RequirementKind kind, std::size_t index);
+    /// No more than the capacity at once, if `where` is true.
+    void limit(std::vector<CumulativeTask> uses, Value capacity, Literal where);
+    /// The start of something placed: free on the grain, or where it is pinned.
+    View startVariable(const Placement* pinned, RequirementKind kind, int index);
     const Placement* pinnedPlacement(const PlacementKey& key) const;
     /// Units of the crew that work for a group.
     std::vector<int> crewOf(int group) const;
@@ -133,6 +143,7 @@ class Formulation {
     const Lesson& lesson;
     const Expanded& expanded;
     engine::Engine engine;
+    RequirementLiterals requirements;
     bool possible = true;  ///< false as soon as the rules contradict each other
 
     Value earliest = 0;  ///< nothing starts before

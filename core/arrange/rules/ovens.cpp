@@ -27,11 +27,17 @@ class OvenRules {
     explicit OvenRules(Formulation& f) : f_(f), loads_(f.expanded.ovenLoads) {}
 
     void add() {
-        for (const OvenLoad& load : loads_) {
+        for (std::size_t l = 0; l < loads_.size(); ++l) {
+            const OvenLoad& load = loads_[l];
             taken_.push_back(f_.taken(load.span));
             f_.ovenOfLoad.push_back(candidates(load));
-            choose(load, f_.ovenOfLoad.back());
-            f_.possible = f_.possible && !(load.heat.doorShut && worksInside(load));
+            if (f_.ovenOfLoad.back().settings.empty() || f_.ovenOfLoad.back().spots.empty()) {
+                f_.lack(RequirementKind::NoOven, l);
+            } else if (load.heat.doorShut && worksInside(load)) {
+                f_.lack(RequirementKind::HandsInside, l);
+            }
+            choose(load, f_.ovenOfLoad.back(),
+                   f_.asked(RequirementKind::OvenFits, static_cast<int>(l)));
         }
         for (int oven = 0; oven < f_.expanded.stations.ovens.size(); ++oven) {
             addOven(oven);
@@ -43,6 +49,10 @@ class OvenRules {
         std::size_t load = 0;
         Literal in;
     };
+
+    Literal asked(RequirementKind kind, int unit) const {
+        return f_.asked(kind, f_.expanded.stations.ovens[unit].item);
+    }
 
     const Oven& ovenOf(int unit) const {
         return f_.lesson.kitchen.ovens[at(f_.expanded.stations.ovens[unit].item)];
@@ -117,7 +127,7 @@ class OvenRules {
         }
     }
 
-    void choose(const OvenLoad& load, OvenChoice& choice) {
+    void choose(const OvenLoad& load, OvenChoice& choice, Literal fits) {
         std::vector<Literal> settings;
         std::vector<Literal> spots;
         const auto literal = [&](bool only) { return only ? f_.yes() : f_.boolean(true); };
@@ -133,14 +143,14 @@ class OvenRules {
         f_.exactlyOne(spots, f_.yes());
         f_.groups[at(load.owner)].sets.push_back(std::move(settings));
         f_.groups[at(load.owner)].sets.push_back(std::move(spots));
-        tieOvens(choice);
-        tieSlots(load, choice);
+        tieOvens(choice, fits);
+        tieSlots(load, choice, fits);
     }
 
     /// The setting and the place are in the same oven.
-    void tieOvens(const OvenChoice& choice) {
+    void tieOvens(const OvenChoice& choice, Literal fits) {
         for (const auto& spot : choice.spots) {
-            std::vector<Literal> some{f_.no(spot.chosen)};
+            std::vector<Literal> some{f_.no(fits), f_.no(spot.chosen)};
             for (const auto& setting : choice.settings) {
                 if (setting.oven == spot.oven) {
                     some.push_back(setting.chosen);
@@ -151,14 +161,14 @@ class OvenRules {
     }
 
     /// The place is as large as the one vessel that is chosen for it.
-    void tieSlots(const OvenLoad& load, const OvenChoice& choice) {
+    void tieSlots(const OvenLoad& load, const OvenChoice& choice, Literal fits) {
         if (load.chains.size() != 1) {
             return;
         }
         const UnitChoice& wares = f_.wareOfChain[at(load.chains.front())];
         for (std::size_t w = 0; w < wares.units.size(); ++w) {
             const int item = f_.expanded.stations.wares[wares.units[w]].item;
-            std::vector<Literal> some{f_.no(wares.chosen[w])};
+            std::vector<Literal> some{f_.no(fits), f_.no(wares.chosen[w])};
             for (const auto& spot : choice.spots) {
                 if (spot.slots == f_.lesson.kitchen.wares[at(item)].rackSlots) {
                     some.push_back(spot.chosen);
@@ -208,7 +218,7 @@ class OvenRules {
                 }
             }
         }
-        engine::addCumulative(f_.engine, std::move(slots), ovenOf(oven).slots);
+        f_.limit(std::move(slots), ovenOf(oven).slots, asked(RequirementKind::OvenSlots, oven));
         after_.clear();
         for (std::size_t a = 0; a < members_.size(); ++a) {
             for (std::size_t b = a + 1; b < members_.size(); ++b) {
@@ -243,8 +253,8 @@ class OvenRules {
                 const Oven& kind = ovenOf(oven);
                 const Value there = toValue(kind.changeOver(one.setTo, modeA, other.setTo, modeB));
                 const Value back = toValue(kind.changeOver(other.setTo, modeB, one.setTo, modeA));
-                f_.clause({f_.no(one.chosen), f_.no(other.chosen), afterBy(a, b, there),
-                           afterBy(b, a, back)});
+                f_.clause({f_.no(asked(RequirementKind::OvenSettings, oven)), f_.no(one.chosen),
+                           f_.no(other.chosen), afterBy(a, b, there), afterBy(b, a, back)});
             }
         }
         pairSlots(oven, a, b);
@@ -264,8 +274,8 @@ class OvenRules {
                                   one.first < other.first + other.slots &&
                                   other.first < one.first + one.slots;
                 if (meet) {
-                    f_.clause({f_.no(one.chosen), f_.no(other.chosen), afterBy(a, b, 0),
-                               afterBy(b, a, 0)});
+                    f_.clause({f_.no(asked(RequirementKind::OvenSlots, oven)), f_.no(one.chosen),
+                               f_.no(other.chosen), afterBy(a, b, 0), afterBy(b, a, 0)});
                 }
             }
         }
@@ -278,12 +288,13 @@ class OvenRules {
         }
         const Literal shutIn = memberLiteral(shut);
         const Literal otherIn = memberLiteral(other);
+        const Literal keeps = f_.asked(RequirementKind::DoorShut, static_cast<int>(shut));
         for (const TimePoint moment : {taken_[other].begin, taken_[other].end}) {
             const Literal before = f_.boolean();
             const Literal afterwards = f_.boolean();
             f_.order(moment, taken_[shut].begin, 0, before);
             f_.order(taken_[shut].end, moment, 0, afterwards);
-            f_.clause({f_.no(shutIn), f_.no(otherIn), before, afterwards});
+            f_.clause({f_.no(keeps), f_.no(shutIn), f_.no(otherIn), before, afterwards});
         }
     }
 
@@ -306,21 +317,20 @@ class OvenRules {
                           std::ranges::any_of(
                               members_, [this](const Member& m) { return f_.engine.isTrue(m.in); });
         vars.presence = sure ? f_.yes() : f_.boolean();
-        vars.start = pinned != nullptr
-                         ? f_.engine.newVariable(toValue(pinned->start), toValue(pinned->start))
-                         : f_.engine.newVariable(f_.earliest, f_.latest, f_.grain());
+        vars.start = f_.startVariable(pinned, RequirementKind::PinnedTurnOn, oven);
+        const Literal warm = asked(RequirementKind::OvenWarmUp, oven);
         addWays(unit.group, pinned, vars);
         std::vector<Literal> used{pinned != nullptr ? f_.yes() : f_.no(vars.presence)};
         for (const Member& member : members_) {
             used.push_back(member.in);
             f_.clause({f_.no(member.in), vars.presence});
-            f_.order(vars.end, taken_[member.load].begin, 0, member.in);
+            f_.order(vars.end, taken_[member.load].begin, 0, f_.both(member.in, warm));
             warmUpBefore(oven, vars, member);
         }
         f_.clause(std::move(used));
         if (f_.lesson.head.kitchenOpens) {
             f_.order(f_.constant(toValue(*f_.lesson.head.kitchenOpens)), {vars.start, 0}, 0,
-                     vars.presence);
+                     f_.both(vars.presence, f_.asked(RequirementKind::KitchenOpens)));
         }
         f_.turnOns.push_back(std::move(vars));
     }
@@ -334,7 +344,8 @@ class OvenRules {
             const Literal first = f_.boolean();
             f_.order(vars.end, taken_[member.load].begin,
                      toValue(ovenOf(oven).warmUpTo(setting.setTo)), first);
-            std::vector<Literal> ways{f_.no(setting.chosen), first};
+            std::vector<Literal> ways{f_.no(asked(RequirementKind::OvenWarmUp, oven)),
+                                      f_.no(setting.chosen), first};
             for (const Member& other : members_) {
                 if (other.load != member.load) {
                     ways.push_back(f_.both(other.in, afterBy(other.load, member.load, 0)));

@@ -13,7 +13,7 @@ void addPools(Formulation& f) {
     for (std::size_t unit = 0; unit < f.poolUse.size(); ++unit) {
         const int item = f.expanded.stations.pools[static_cast<int>(unit)].item;
         const int capacity = f.lesson.kitchen.pools[static_cast<std::size_t>(item)].capacity;
-        engine::addCumulative(f.engine, f.poolUse[unit], capacity);
+        f.limit(f.poolUse[unit], capacity, f.asked(RequirementKind::PoolCapacity, item));
     }
 }
 

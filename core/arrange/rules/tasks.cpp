@@ -203,16 +203,13 @@ void watch(Formulation& f, const TaskVars& vars, const Watching& watching, std::
 void addTask(Formulation& f, const Task& task) {
     TaskVars& vars = f.tasks.emplace_back();
     vars.pinned = f.pinnedPlacement(task.key);
-    if (vars.pinned != nullptr) {
-        const Value at = toValue(vars.pinned->start);
-        vars.start = f.engine.newVariable(at, at);
-    } else {
-        vars.start = f.engine.newVariable(f.earliest, f.latest, f.grain());
-    }
+    const std::size_t self = f.tasks.size() - 1;
+    vars.start = f.startVariable(vars.pinned, RequirementKind::Pinned, static_cast<int>(self));
     Staffer(f, task, vars).staff();
     if (vars.staffings.empty()) {
-        f.possible = false;  // nobody who can do it is there
+        f.lack(RequirementKind::NobodyCan, self);
         vars.end = {vars.start, 0};
+        f.groups.push_back({vars.end, {vars.start, true, f.yes()}, {}});
         return;
     }
     linkEnd(f, vars);

@@ -1,5 +1,7 @@
 // Least and most waits between steps, and instants of the clock.
 
+#include <algorithm>
+
 #include "arrange/engine/linear.h"
 #include "arrange/rules/formulation.h"
 
@@ -19,19 +21,19 @@ std::vector<TimePoint> pointsOf(const Formulation& f, const StepPoint& point) {
 
 /// later >= earlier + gap, where of each side either all points or at least one must fit.
 void require(Formulation& f, const std::vector<TimePoint>& earlier, bool allEarlier,
-             const std::vector<TimePoint>& later, bool allLater, Value gap) {
+             const std::vector<TimePoint>& later, bool allLater, Value gap, Literal asked) {
     const bool manyEarlier = !allEarlier && earlier.size() > 1;
     const bool manyLater = !allLater && later.size() > 1;
     if (!manyEarlier && !manyLater) {
         for (const TimePoint from : earlier) {
             for (const TimePoint to : later) {
-                f.order(from, to, gap, f.yes());
+                f.order(from, to, gap, asked);
             }
         }
         return;
     }
     // One literal per free pair; the side that must fit as a whole is tied to each.
-    std::vector<Literal> options;
+    std::vector<Literal> options{f.no(asked)};
     for (const TimePoint from : manyEarlier ? earlier : std::vector<TimePoint>{{}}) {
         for (const TimePoint to : manyLater ? later : std::vector<TimePoint>{{}}) {
             const Literal option = f.boolean();
@@ -46,25 +48,60 @@ void require(Formulation& f, const std::vector<TimePoint>& earlier, bool allEarl
     f.clause(options);
 }
 
-void addWait(Formulation& f, const Wait& wait) {
+void addWait(Formulation& f, int index) {
+    const Wait& wait = f.expanded.waits[static_cast<std::size_t>(index)];
     const std::vector<TimePoint> from = pointsOf(f, wait.from);
     const std::vector<TimePoint> to = pointsOf(f, wait.to);
     const bool fromEnds = wait.from.end == StepEnd::End;
     const bool toStarts = wait.to.end == StepEnd::Start;
     // A step's end is its last batch's, its start the first one's: after an end means after all.
     if (wait.least) {
-        require(f, from, fromEnds, to, toStarts, toValue(*wait.least));
+        require(f, from, fromEnds, to, toStarts, toValue(*wait.least),
+                f.asked(RequirementKind::Follows, index));
     }
     if (wait.most) {
-        require(f, to, !toStarts, from, !fromEnds, -toValue(*wait.most));
+        require(f, to, !toStarts, from, !fromEnds, -toValue(*wait.most),
+                f.asked(RequirementKind::KeepsFor, index));
     }
+}
+
+/// The first window of the same origin, dish and group.
+int firstAlike(const Expanded& expanded, const Window& window) {
+    const auto taskOf = [&](const Window& w) -> const Task& {
+        return expanded.tasks[static_cast<std::size_t>(w.task)];
+    };
+    const auto alike = [&](const Window& other) {
+        return other.origin == window.origin && taskOf(other).serving == taskOf(window).serving &&
+               taskOf(other).key.group == taskOf(window).key.group;
+    };
+    return static_cast<int>(std::ranges::find_if(expanded.windows, alike) -
+                            expanded.windows.begin());
+}
+
+/// Alike windows of many steps are one requirement.
+Literal askedOf(Formulation& f, const Window& window) {
+    switch (window.origin) {
+        case WindowOrigin::KitchenOpens:
+            return f.asked(RequirementKind::KitchenOpens);
+        case WindowOrigin::CookingMayStart:
+            return f.asked(RequirementKind::CookingMayStart);
+        case WindowOrigin::EveryoneOut:
+            return f.asked(RequirementKind::EveryoneOut);
+        case WindowOrigin::PlateKeeps:
+            return f.asked(RequirementKind::PlateKeeps, firstAlike(f.expanded, window));
+        case WindowOrigin::AfterServing:
+            return f.asked(RequirementKind::AfterServing, firstAlike(f.expanded, window));
+        case WindowOrigin::Serving:
+            break;
+    }
+    return f.asked(RequirementKind::Serving, firstAlike(f.expanded, window));
 }
 
 void addWindow(Formulation& f, const Window& window, std::vector<engine::Term>& late) {
     const TimePoint point =
         window.end == StepEnd::Start ? f.startOf(window.task) : f.endOf(window.task);
     if (window.earliest) {
-        f.order(f.constant(toValue(*window.earliest)), point, 0, f.yes());
+        f.order(f.constant(toValue(*window.earliest)), point, 0, askedOf(f, window));
     }
     if (!window.latest) {
         return;
@@ -76,15 +113,15 @@ void addWindow(Formulation& f, const Window& window, std::vector<engine::Term>& 
         f.engine.addDifference(point.view, point.offset - toValue(*window.latest), by, f.yes());
         late.push_back({by, 1});
     } else {
-        f.order(point, latest, 0, f.yes());
+        f.order(point, latest, 0, askedOf(f, window));
     }
 }
 
 }  // namespace
 
 void addWaits(Formulation& f) {
-    for (const Wait& wait : f.expanded.waits) {
-        addWait(f, wait);
+    for (std::size_t i = 0; i < f.expanded.waits.size(); ++i) {
+        addWait(f, static_cast<int>(i));
     }
     std::vector<engine::Term> late;
     for (const Window& window : f.expanded.windows) {

@@ -21,7 +21,9 @@ class WareRules {
             f_.chainTaken.push_back(f_.taken(chain.span));
             f_.wareOfChain.push_back(candidates(chain));
             f_.washes.emplace_back();
-            f_.possible = f_.possible && !f_.wareOfChain.back().units.empty();
+            if (f_.wareOfChain.back().units.empty()) {
+                f_.lack(RequirementKind::NoWare, f_.wareOfChain.size() - 1);
+            }
         }
         spreadWhereThereIsPlenty();
         for (std::size_t c = 0; c < f_.wareOfChain.size(); ++c) {
@@ -127,10 +129,15 @@ class WareRules {
     void separate(int a, int b) {
         const UnitChoice& first = f_.wareOfChain[at(a)];
         const UnitChoice& second = f_.wareOfChain[at(b)];
-        std::vector<std::pair<Literal, Literal>> meetings;
+        struct Meeting {
+            Literal one, other, apart;  ///< the last: where they are to be kept apart
+        };
+        std::vector<Meeting> meetings;
         for (std::size_t i = 0; i < first.units.size(); ++i) {
             if (const auto other = second.of(first.units[i])) {
-                meetings.emplace_back(first.chosen[i], *other);
+                const int item = stations_.wares[first.units[i]].item;
+                meetings.push_back(
+                    {first.chosen[i], *other, f_.asked(RequirementKind::Wares, item)});
             }
         }
         if (meetings.empty()) {
@@ -139,8 +146,9 @@ class WareRules {
         const bool batchesInOrder = sameFamily(a, b);
         before_[at(a)][at(b)] = follows(a, b);
         before_[at(b)][at(a)] = batchesInOrder ? f_.no(f_.yes()) : follows(b, a);
-        for (const auto& [one, other] : meetings) {
-            f_.clause({f_.no(one), f_.no(other), before_[at(a)][at(b)], before_[at(b)][at(a)]});
+        for (const Meeting& meeting : meetings) {
+            f_.clause({f_.no(meeting.apart), f_.no(meeting.one), f_.no(meeting.other),
+                       before_[at(a)][at(b)], before_[at(b)][at(a)]});
         }
     }
 
@@ -184,7 +192,8 @@ class WareRules {
             f_.washes[at(a)] = makeWash(a);
         }
         const Literal own = f_.boolean();
-        std::vector<Literal> ways{f_.no(before_[at(a)][at(b)]), own};
+        std::vector<Literal> ways{f_.no(f_.asked(RequirementKind::Wash, a)),
+                                  f_.no(before_[at(a)][at(b)]), own};
         for (int sibling = a + 1; sibling < static_cast<int>(before_.size()); ++sibling) {
             if (sameFamily(a, sibling) && sibling != b) {
                 ways.push_back(f_.both(before_[at(a)][at(sibling)], before_[at(sibling)][at(b)]));
@@ -204,16 +213,12 @@ class WareRules {
         const PlacementKey key{f_.expanded.chains[at(chain)].key};
         const Placement* pinned = f_.pinnedPlacement(key);
         wash.presence = pinned != nullptr ? f_.yes() : f_.boolean();
-        if (pinned != nullptr) {
-            wash.start = f_.engine.newVariable(toValue(pinned->start), toValue(pinned->start));
-        } else {
-            wash.start = f_.engine.newVariable(f_.earliest, f_.latest, f_.grain());
-        }
+        wash.start = f_.startVariable(pinned, RequirementKind::PinnedWash, chain);
         addWays(chain, pinned, wash);
         f_.order(f_.chainTaken[at(chain)].end, {wash.start, 0}, 0, wash.presence);
         if (f_.lesson.head.kitchenOpens) {
             f_.order(f_.constant(toValue(*f_.lesson.head.kitchenOpens)), {wash.start, 0}, 0,
-                     wash.presence);
+                     f_.both(wash.presence, f_.asked(RequirementKind::KitchenOpens)));
         }
         engine::Group group{{wash.start, 0}, {wash.start, true, wash.presence}, {{}}};
         for (const WashVars::Way& way : wash.ways) {
