@@ -8,15 +8,16 @@
 namespace rangeline::test {
 namespace {
 
-/// Findings that a placement still to come can cure.
-bool curable(const Finding& finding) {
-    return finding.severity == Severity::Caution || finding.code == FindingCode::NotPlaced;
-}
-
 class BruteForce {
   public:
-    BruteForce(const Lesson& lesson, Instant earliest, Instant latest)
-        : lesson_(lesson), expanded_(expand(lesson)), earliest_(earliest), latest_(latest) {
+    BruteForce(const Lesson& lesson, Instant earliest, Instant latest, const Overlook& overlook,
+               bool firstIsEnough)
+        : lesson_(lesson),
+          expanded_(expand(lesson)),
+          earliest_(earliest),
+          latest_(latest),
+          overlook_(overlook),
+          firstIsEnough_(firstIsEnough) {
         lesson_.placements.clear();
         for (const Oven& oven : lesson.kitchen.ovens) {
             optional_.push_back(TurnOnKey{oven.id, 0});
@@ -34,7 +35,7 @@ class BruteForce {
   private:
     void eachStart(const std::function<void(Instant)>& visit) const {
         for (Instant at = latest_; at >= earliest_; at = at - lesson_.head.grain) {
-            if (!best_ || at > *best_) {
+            if (!best_ || (!firstIsEnough_ && at > *best_)) {
                 visit(at);
             }
         }
@@ -155,15 +156,22 @@ class BruteForce {
         }
     }
 
+    bool matters(const Finding& finding) const {
+        return finding.severity != Severity::Caution && !(overlook_ && overlook_(finding));
+    }
+
+    /// Nothing is wrong but what a placement still to come can cure.
     bool hopeful() const {
         const std::vector<Finding> findings = checkLesson(lesson_, expanded_);
-        return std::ranges::all_of(findings, curable);
+        return std::ranges::all_of(findings, [this](const Finding& finding) {
+            return finding.code == FindingCode::NotPlaced || !matters(finding);
+        });
     }
 
     void judge() {
         const std::vector<Finding> findings = checkLesson(lesson_, expanded_);
-        const bool fine = std::ranges::all_of(
-            findings, [](const Finding& finding) { return finding.severity == Severity::Caution; });
+        const bool fine = std::ranges::none_of(
+            findings, [this](const Finding& finding) { return matters(finding); });
         if (fine) {
             Instant start = latest_;
             for (const auto& [key, placement] : lesson_.placements) {
@@ -177,6 +185,8 @@ class BruteForce {
     Expanded expanded_;
     Instant earliest_;
     Instant latest_;
+    const Overlook& overlook_;
+    bool firstIsEnough_;
     std::vector<PlacementKey> optional_;
     std::optional<Instant> best_;
 };
@@ -185,7 +195,13 @@ class BruteForce {
 
 std::optional<Instant> latestStartByBruteForce(const Lesson& lesson, Instant earliest,
                                                Instant latest) {
-    return BruteForce(lesson, earliest, latest).run();
+    const Overlook overlookNothing;
+    return BruteForce(lesson, earliest, latest, overlookNothing, false).run();
+}
+
+bool possibleByBruteForce(const Lesson& lesson, Instant earliest, Instant latest,
+                          const Overlook& overlook) {
+    return BruteForce(lesson, earliest, latest, overlook, true).run().has_value();
 }
 
 }  // namespace rangeline::test

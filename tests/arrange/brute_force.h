@@ -1,7 +1,9 @@
 #pragma once
 
+#include <functional>
 #include <optional>
 
+#include "check/finding.h"
 #include "model/lesson.h"
 
 namespace rangeline::test {
@@ -11,5 +13,12 @@ namespace rangeline::test {
 /// checker as the only judge. For lessons of three or four steps. Nothing: there is no plan.
 std::optional<Instant> latestStartByBruteForce(const Lesson& lesson, Instant earliest,
                                                Instant latest);
+
+/// Findings that are not to count.
+using Overlook = std::function<bool(const Finding&)>;
+
+/// Whether there is a plan among the same placements without any finding that counts.
+bool possibleByBruteForce(const Lesson& lesson, Instant earliest, Instant latest,
+                          const Overlook& overlook);
 
 }  // namespace rangeline::test

@@ -75,6 +75,7 @@ Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpande
     addPools(*this);
     addWaits(*this);
     addCrewLimits(*this);
+    addTogether(*this);
     addAims(*this);
 }
 

@@ -183,6 +183,9 @@ class Formulation {
 Value toValue(Duration duration);
 Value toValue(Instant instant);
 
+/// Alike windows of many steps are one requirement.
+Requirement requirementOf(const Expanded& expanded, const Window& window);
+
 // Each adds its rules; in this order.
 void addTasks(Formulation& f);
 void addWares(Formulation& f);
@@ -191,6 +194,7 @@ void addOvens(Formulation& f);
 void addPools(Formulation& f);
 void addWaits(Formulation& f);
 void addCrewLimits(Formulation& f);
+void addTogether(Formulation& f);
 void addAims(Formulation& f);
 
 /// The placements of the solution the engine stands at.

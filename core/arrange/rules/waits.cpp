@@ -78,30 +78,12 @@ int firstAlike(const Expanded& expanded, const Window& window) {
                             expanded.windows.begin());
 }
 
-/// Alike windows of many steps are one requirement.
-Literal askedOf(Formulation& f, const Window& window) {
-    switch (window.origin) {
-        case WindowOrigin::KitchenOpens:
-            return f.asked(RequirementKind::KitchenOpens);
-        case WindowOrigin::CookingMayStart:
-            return f.asked(RequirementKind::CookingMayStart);
-        case WindowOrigin::EveryoneOut:
-            return f.asked(RequirementKind::EveryoneOut);
-        case WindowOrigin::PlateKeeps:
-            return f.asked(RequirementKind::PlateKeeps, firstAlike(f.expanded, window));
-        case WindowOrigin::AfterServing:
-            return f.asked(RequirementKind::AfterServing, firstAlike(f.expanded, window));
-        case WindowOrigin::Serving:
-            break;
-    }
-    return f.asked(RequirementKind::Serving, firstAlike(f.expanded, window));
-}
-
 void addWindow(Formulation& f, const Window& window, std::vector<engine::Term>& late) {
+    const Literal asked = f.requirements.of(requirementOf(f.expanded, window));
     const TimePoint point =
         window.end == StepEnd::Start ? f.startOf(window.task) : f.endOf(window.task);
     if (window.earliest) {
-        f.order(f.constant(toValue(*window.earliest)), point, 0, askedOf(f, window));
+        f.order(f.constant(toValue(*window.earliest)), point, 0, asked);
     }
     if (!window.latest) {
         return;
@@ -113,11 +95,29 @@ void addWindow(Formulation& f, const Window& window, std::vector<engine::Term>& 
         f.engine.addDifference(point.view, point.offset - toValue(*window.latest), by, f.yes());
         late.push_back({by, 1});
     } else {
-        f.order(point, latest, 0, askedOf(f, window));
+        f.order(point, latest, 0, asked);
     }
 }
 
 }  // namespace
+
+Requirement requirementOf(const Expanded& expanded, const Window& window) {
+    switch (window.origin) {
+        case WindowOrigin::KitchenOpens:
+            return {RequirementKind::KitchenOpens, 0};
+        case WindowOrigin::CookingMayStart:
+            return {RequirementKind::CookingMayStart, 0};
+        case WindowOrigin::EveryoneOut:
+            return {RequirementKind::EveryoneOut, 0};
+        case WindowOrigin::PlateKeeps:
+            return {RequirementKind::PlateKeeps, firstAlike(expanded, window)};
+        case WindowOrigin::AfterServing:
+            return {RequirementKind::AfterServing, firstAlike(expanded, window)};
+        case WindowOrigin::Serving:
+            break;
+    }
+    return {RequirementKind::Serving, firstAlike(expanded, window)};
+}
 
 void addWaits(Formulation& f) {
     for (std::size_t i = 0; i < f.expanded.waits.size(); ++i) {
