@@ -56,6 +56,10 @@ Result<std::unique_ptr<Book>, BookFault> Book::open(const std::string& path, Boo
     return book;
 }
 
+bool Book::isBook(const std::string& path) {
+    return startsLikeBook(path);
+}
+
 bool Book::isNewer() const {
     return version_ > history_.back().number;
 }
@@ -170,6 +174,7 @@ std::optional<BookFault> Book::becomeWritable() {
         }
     }
     dataVersion_ = connection_->number("PRAGMA data_version");
+    seal_ = storedBookSeal(*connection_);
     hold_->stamp = FileStamp(path_);
     if (auto fault = connection_->takeFault()) {
         return fault;
@@ -180,30 +185,52 @@ std::optional<BookFault> Book::becomeWritable() {
 }
 
 std::optional<BookFault> Book::mayWriteNow() const {
-    return state_ == BookState::Writable ? hold_->stamp.difference(path_) : why_;
+    if (state_ != BookState::Writable) {
+        return why_;
+    }
+    auto fault = hold_->stamp.difference(path_);
+    const bool own = fault && fault->code == BookFaultCode::ChangedElsewhere && unsettled_;
+    return own ? std::nullopt : fault;
+}
+
+void Book::checkUnchanged() {
+    const std::int64_t now = connection_->number("PRAGMA data_version");
+    const QByteArray seal = storedBookSeal(*connection_);
+    const bool unchanged =
+        unsettled_ ? seal == seal_ || seal == *unsettled_ : seal == seal_ && now == dataVersion_;
+    if (!connection_->failed() && !unchanged) {
+        connection_->report({BookFaultCode::ChangedElsewhere, {}, {}});
+    }
 }
 
 std::optional<BookFault> Book::write(const std::function<void(Connection&, Touched&)>& work) {
     if (auto fault = mayWriteNow()) {
         return fault;
     }
+    QByteArray seal;
     {
         Transaction transaction(*connection_);
-        if (connection_->number("PRAGMA data_version") != dataVersion_) {
-            connection_->report({BookFaultCode::ChangedElsewhere, {}, {}});
-        }
+        checkUnchanged();
         Touched touched;
         work(*connection_, touched);
         for (const ItemId id : touched) {
             sealItem(*connection_, id.number);
         }
         sealBook(*connection_);
+        seal = storedBookSeal(*connection_);
         transaction.commit();
     }
-    hold_->stamp = FileStamp(path_);
     auto fault = connection_->takeFault();
-    if (fault) {
-        held_.reset();
+    if (!fault) {
+        unsettled_.reset();
+        seal_ = seal;
+        dataVersion_ = connection_->number("PRAGMA data_version");
+        hold_->stamp = FileStamp(path_);
+        return std::nullopt;
+    }
+    held_.reset();
+    if (fault->code != BookFaultCode::ChangedElsewhere && !unsettled_) {
+        unsettled_ = seal;
     }
     return fault;
 }

@@ -8,6 +8,7 @@
 // be as it was written; each item is checked when it is read. verify() checks everything and makes
 // it writable.
 
+#include <QByteArray>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -42,6 +43,9 @@ class Book {
     /// done. Then whatever is listed before NotVerified in BookFaultCode.
     static Result<std::unique_ptr<Book>, BookFault> open(const std::string& path,
                                                          BookAccess wanted = BookAccess::ReadWrite);
+    /// Whether the file is one of SQLite's, so that opening it as a book says more than reading it
+    /// as a lesson would.
+    static bool isBook(const std::string& path);
     ~Book();
     Book(const Book&) = delete;
     Book& operator=(const Book&) = delete;
@@ -97,6 +101,7 @@ class Book {
     std::optional<BookFault> bringUpToDate();
     std::optional<BookFault> becomeWritable();
     std::optional<BookFault> mayWriteNow() const;
+    void checkUnchanged();
     bool isNewer() const;
     void checkItemSeal(ItemId id);
     template <class Value>
@@ -112,6 +117,10 @@ class Book {
     std::unique_ptr<Hold> hold_;  ///< outlives the connection: see readHeader()
     std::unique_ptr<Connection> connection_;
     std::int64_t dataVersion_ = 0;
+    QByteArray seal_;  ///< the book's, when it was last known
+    /// After a write that failed: the seal it would have left. SQLite takes the change back at the
+    /// next reading, so that the file looks changed; whose change it is, the seal tells.
+    std::optional<QByteArray> unsettled_;
     std::optional<std::pair<ItemId, Lesson>> held_;
 };
 

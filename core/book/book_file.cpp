@@ -8,6 +8,8 @@
 #include <array>
 #include <cerrno>
 #include <cstring>
+#include <filesystem>
+#include <fstream>
 #include <string_view>
 
 #include "book/schema.h"
@@ -31,9 +33,10 @@ std::string folderOf(const std::string& path) {
     return slash == std::string::npos ? "." : path.substr(0, slash + 1);
 }
 
+constexpr std::string_view magic("SQLite format 3\0", 16);
+
 Result<BookHeader, BookFault> judge(const Header& header) {
     // Offsets: "Database File Format" of SQLite's documentation, section 1.3.
-    constexpr std::string_view magic("SQLite format 3\0", 16);
     constexpr std::size_t writeMode = 18, readMode = 19, userVersion = 60, applicationId = 68;
     if (std::memcmp(header.data(), magic.data(), magic.size()) != 0 ||
         big32(header, applicationId) != bookApplicationId) {
@@ -79,6 +82,17 @@ Result<BookHeader, BookFault> readHeader(const std::string& path) {
         return BookFault{BookFaultCode::NotABook, {}, {}};
     }
     return judge(header);
+}
+
+bool startsLikeBook(const std::string& path) {
+    std::error_code error;
+    if (!std::filesystem::is_regular_file(path, error)) {
+        return false;  // reading a pipe would take its bytes away
+    }
+    std::ifstream file(path, std::ios::binary);
+    std::array<char, magic.size()> start{};
+    return file.read(start.data(), start.size()) &&
+           std::string_view(start.data(), start.size()) == magic;
 }
 
 bool hasJournal(const std::string& path) {

@@ -23,6 +23,8 @@ inline constexpr std::int64_t largestBook = 1'000'000'000;
 /// Reads the first 100 bytes. Requires that this process has no connection to the file: closing a
 /// file drops all of the process's locks on it (POSIX).
 Result<BookHeader, BookFault> readHeader(const std::string& path);
+/// Whether its first bytes are those of SQLite's files. Requires what readHeader requires.
+bool startsLikeBook(const std::string& path);
 /// Whether a change was under way when the last writer ended.
 bool hasJournal(const std::string& path);
 bool mayWrite(const std::string& path);

@@ -150,8 +150,8 @@ Result<std::vector<LogEntry>, BookFault> cookingLog(Book& book, const std::strin
     std::vector<LogEntry> entries;
     Statement rows(book.connection(),
                    "SELECT day, lesson, dish, step, cook, covers, planned, took FROM cooking_log "
-                   "WHERE ?1 = '' OR step = ?1 ORDER BY id");
-    rows.with(step);
+                   "WHERE ? = '' OR step = ? ORDER BY id");
+    rows.with(step, step);
     while (rows.next()) {
         entries.push_back(
             {rows.text(0), rows.isNull(1) ? std::nullopt : std::optional(ItemId{rows.whole(1)}),
