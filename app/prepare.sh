@@ -3,7 +3,8 @@
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 
-build_packages=(cmake ninja-build g++ qt6-base-dev libqt6svg6 libgl-dev
+build_packages=(cmake ninja-build g++ qt6-base-dev libqt6svg6 libqt6sql6-sqlite
+    libsqlite3-dev libgl-dev
     fonts-dejavu-core)
 test_packages=(libgtest-dev libgmock-dev libbenchmark-dev poppler-utils python3-jsonschema)
 

@@ -31,6 +31,18 @@ QString optionLine(const Option& option) {
     return QStringLiteral("  %1  %2\n").arg(shown, -20).arg(tr(option.help));
 }
 
+bool takeWord(const Command& command, const QString& word, Invocation& invocation) {
+    if (invocation.file.isEmpty()) {
+        invocation.file = word;
+        return true;
+    }
+    if (invocation.more.size() + 1 >= command.most) {
+        return refuse(command, tr("Only one lesson at a time: what is “%1”?").arg(word));
+    }
+    invocation.more.append(word);
+    return true;
+}
+
 }  // namespace
 
 QString Invocation::value(const char* option) const {
@@ -42,10 +54,9 @@ bool readArguments(const Command& command, const QStringList& words, Invocation&
     for (int i = 0; i < words.size(); ++i) {
         const QString& word = words[i];
         if (word == QStringLiteral("-") || !word.startsWith('-')) {
-            if (!invocation.file.isEmpty()) {
-                return refuse(command, tr("Only one lesson at a time: what is “%1”?").arg(word));
+            if (!takeWord(command, word, invocation)) {
+                return false;
             }
-            invocation.file = word;
             continue;
         }
         const Option* option = findOption(command, word);
@@ -58,7 +69,11 @@ bool readArguments(const Command& command, const QStringList& words, Invocation&
         }
         invocation.options[word] = takesValue ? words[++i] : QString();
     }
-    return !invocation.file.isEmpty() || refuse(command, tr("Which lesson? Name its file."));
+    if (invocation.file.isEmpty()) {
+        return refuse(command, tr("Which lesson? Name its file."));
+    }
+    return invocation.more.size() + 1 >= command.fewest ||
+           refuse(command, tr("It takes %1.").arg(QString::fromUtf8(command.words)));
 }
 
 bool readNumber(const Invocation& invocation, const char* option, double low, double high,
@@ -79,17 +94,21 @@ bool readNumber(const Invocation& invocation, const char* option, double low, do
 }
 
 QString helpText(const Command& command) {
-    QString text = tr("Usage: rangeline %1 LESSON.json [options]\n%2\n\n")
-                       .arg(QString::fromUtf8(command.name), tr(command.summary));
+    QString text = tr("Usage: rangeline %1 %2 [options]\n%3\n\n")
+                       .arg(QString::fromUtf8(command.name), QString::fromUtf8(command.words),
+                            tr(command.summary));
     for (const Option& option : command.options) {
         text += optionLine(option);
     }
-    return text + tr("\nA lesson named - is read from standard input.\n");
+    return text + tr("\nA lesson named - is read from standard input. BOOK is a file of books; "
+                     "NAME is that\n"
+                     "of a lesson in it, or its number (“#12”).\n");
 }
 
 QString helpText() {
     QString text =
         tr("Usage: rangeline COMMAND LESSON.json [options]\n"
+           "       rangeline COMMAND BOOK NAME [options]\n"
            "Plans a dish of many components on a home range, so that everything is\n"
            "ready together at plating.\n\n");
     for (const Command& command : commands()) {

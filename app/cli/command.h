@@ -23,9 +23,11 @@ struct Option {
     const char* help;   ///< translated in context "Command"
 };
 
-/// A call that has been read: the lesson's file, and the options given.
+/// A call that has been read: the lesson's file or the book, what follows it, and the options
+/// given.
 struct Invocation {
     QString file;
+    QStringList more;                    ///< a lesson's name in the book, ...
     std::map<QString, QString> options;  ///< by name; switches with an empty text
     QLocale locale;
 
@@ -39,6 +41,10 @@ struct Command {
     std::span<const Option> options;
     bool needsFonts;  ///< and therefore a QGuiApplication
     Exit (*run)(const Invocation& invocation);
+    /// What the words after the command are, and how many of them there may be.
+    const char* words = "LESSON.json | BOOK NAME";
+    int fewest = 1;
+    int most = 2;
 };
 
 std::span<const Command> commands();

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "cli/arrange_command.h"
+#include "cli/book_commands.h"
 #include "cli/check_command.h"
 #include "cli/command.h"
 #include "cli/explain_command.h"
@@ -45,6 +46,16 @@ constexpr std::array rows = {
             jsonOnly, false, runExplain},
     Command{"print", QT_TRANSLATE_NOOP("Command", "writes the station timeline as PDF"),
             printOptions, true, runPrint},
+    Command{"list", QT_TRANSLATE_NOOP("Command", "lists what is in a book"), jsonOnly, false,
+            runList, "BOOK", 1, 1},
+    Command{"copy",
+            QT_TRANSLATE_NOOP("Command", "copies a lesson into a book, or out of it into a file"),
+            {},
+            false,
+            runCopy,
+            "LESSON.json BOOK | BOOK NAME OUT.json",
+            2,
+            3},
 };
 
 }  // namespace

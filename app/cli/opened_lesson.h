@@ -7,6 +7,7 @@
 
 #include "analysis/critical_path.h"
 #include "analysis/use_index.h"
+#include "book/book.h"
 #include "check/check.h"
 #include "cli/command.h"
 #include "text/names.h"
@@ -38,7 +39,12 @@ class OpenedLesson {
     PlatingAnalysis plating_;
 };
 
-/// Reads the file, or standard input for "-"; says what is wrong on stderr and returns nothing.
+bool isBook(const QString& file);
+/// Not verified as a whole; says what is wrong on stderr and returns null.
+std::unique_ptr<Book> openBook(const QString& file, BookAccess access);
+
+/// Reads the file, or standard input for "-", or the lesson named of a book; says what is wrong on
+/// stderr and returns nothing.
 std::optional<Lesson> readLesson(const Invocation& invocation);
 std::unique_ptr<OpenedLesson> openLesson(const Invocation& invocation);
 
