@@ -49,20 +49,26 @@ Result<std::int64_t, BookFault> keepVersion(Book& book, ItemId lesson, const std
     if (!held.ok()) {
         return held.error();
     }
-    const std::string content = writeLesson(*held.value());
-    std::int64_t id = 0;
-    const auto fault = book.write([&](Connection& connection, Book::Touched& touched) {
+    if (auto fault = insertVersion(book, lesson, name, now, *held.value())) {
+        return *std::move(fault);
+    }
+    const auto all = versions(book, lesson);
+    if (!all.ok()) {
+        return all.error();
+    }
+    return all.value().back().id;
+}
+
+std::optional<BookFault> insertVersion(Book& book, ItemId lesson, const std::string& name,
+                                       const std::string& made, const Lesson& kept) {
+    const std::string content = writeLesson(kept);
+    return book.write([&](Connection& connection, Book::Touched& touched) {
         Statement(connection,
                   "INSERT INTO versions(lesson, name, made, content, seal) VALUES(?, ?, ?, ?, ?)")
-            .with(lesson.number, name, now, content, sealOf(name, content))
+            .with(lesson.number, name, made, content, sealOf(name, content))
             .run();
-        id = connection.number("SELECT last_insert_rowid()");
         touched.push_back(lesson);
     });
-    if (fault) {
-        return *fault;
-    }
-    return id;
 }
 
 Result<std::vector<Version>, BookFault> versions(Book& book, ItemId lesson) {

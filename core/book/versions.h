@@ -19,6 +19,9 @@ struct Version {
 /// Keeps the lesson as it is now under that name. `now` is UTC as in Version::made.
 Result<std::int64_t, BookFault> keepVersion(Book& book, ItemId lesson, const std::string& name,
                                             const std::string& now);
+/// Keeps another lesson as a version of it, for salvaging.
+std::optional<BookFault> insertVersion(Book& book, ItemId lesson, const std::string& name,
+                                       const std::string& made, const Lesson& kept);
 /// Oldest first.
 Result<std::vector<Version>, BookFault> versions(Book& book, ItemId lesson);
 Result<Lesson, BookFault> versionLesson(Book& book, std::int64_t version);
