@@ -25,6 +25,12 @@ constexpr std::array arrangeOptions = {
     json,
 };
 
+constexpr std::array explainOptions = {
+    Option{"--limit", "SECONDS",
+           QT_TRANSLATE_NOOP("Command", "stop looking for reasons then (10 unless given)")},
+    json,
+};
+
 constexpr std::array printOptions = {
     Option{"-o", "OUT.pdf", QT_TRANSLATE_NOOP("Command", "the PDF to write")},
     Option{"--sheet", "NAME", QT_TRANSLATE_NOOP("Command", "timeline, unless given")},
@@ -41,9 +47,11 @@ constexpr std::array rows = {
             QT_TRANSLATE_NOOP("Command", "places every step that is not pinned and shows the plan"),
             arrangeOptions, false, runArrange},
     Command{"explain",
-            QT_TRANSLATE_NOOP("Command",
-                              "says what decides plating and how many minutes the rest can spare"),
-            jsonOnly, false, runExplain},
+            QT_TRANSLATE_NOOP(
+                "Command",
+                "says why a lesson is not possible, or what decides plating, and what would "
+                "help"),
+            explainOptions, false, runExplain},
     Command{"print", QT_TRANSLATE_NOOP("Command", "writes the station timeline as PDF"),
             printOptions, true, runPrint},
     Command{"list", QT_TRANSLATE_NOOP("Command", "lists what is in a book"), jsonOnly, false,

@@ -80,7 +80,10 @@ class RequirementWords {
     QString ofOneThing(RequirementKind kind) const {
         switch (kind) {
             case RequirementKind::ClassWatches:
-                return tr("Nobody works while the class watches.");
+                return context_.lesson.head.groups.count > 1
+                           ? tr("Nobody of group %1 works while it watches.")
+                                 .arg(context_.locale.toString(index_ + 1))
+                           : tr("Nobody works while the class watches.");
             case RequirementKind::Wash:
             case RequirementKind::PinnedWash:
                 return ofChain(kind);

@@ -159,6 +159,32 @@ TEST_F(CommandLine, ExplainNamesWhatDecidesPlating) {
     EXPECT_THAT(json(runProgram({"explain", file, "--json"}).out).keys().size(), testing::Ge(1));
 }
 
+TEST_F(CommandLine, ExplainSaysWhyAPlanDoesNotStartLater) {
+    const QString file = path("arranged.json");
+    ASSERT_EQ(runProgram({"arrange", stored(supper().lesson), "-o", file}).exit, 0);
+    EXPECT_THAT(runProgram({"explain", file}).out.toStdString(),
+                HasSubstr("These together keep it from starting later"));
+    const QJsonObject why =
+        json(runProgram({"explain", file, "--json"}).out)["why_not_later"].toObject();
+    EXPECT_EQ(why["status"].toString(), "smallest");
+    EXPECT_FALSE(why["requirements"].toArray().isEmpty());
+}
+
+TEST_F(CommandLine, ExplainNamesWhatIsNotPossibleAndWhatWouldHelp) {
+    LessonBuilder builder = supper();
+    builder.lesson.head.kitchenOpens = minute(-5);
+    const QString file = stored(builder.lesson);
+    const Ended ended = runProgram({"explain", file});
+    EXPECT_EQ(ended.exit, 1);
+    EXPECT_THAT(ended.out.toStdString(), HasSubstr("cannot hold together"));
+    EXPECT_THAT(ended.out.toStdString(), HasSubstr("Open the kitchen"));
+    const Ended machine = runProgram({"explain", file, "--json"});
+    EXPECT_EQ(machine.exit, 1);
+    const QJsonObject why = json(machine.out)["why_no_plan"].toObject();
+    EXPECT_EQ(why["status"].toString(), "smallest");
+    EXPECT_FALSE(why["remedies"].toArray().isEmpty());
+}
+
 TEST_F(CommandLine, ALessonComesFromStandardInput) {
     const QByteArray lesson = QByteArray::fromStdString(writeLesson(supper().lesson));
     EXPECT_EQ(runProgram({"check", "-"}, lesson).exit, 1);
