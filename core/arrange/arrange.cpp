@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <limits>
 #include <vector>
 
 #include "arrange/engine/search.h"
@@ -123,7 +124,12 @@ class Arranger {
             result_.last.best =
                 Instant::atSeconds(-values_[static_cast<std::size_t>(f_.earliestStart)]);
         }
-        result_.last.bound = Instant::atSeconds(-f_.engine.low(f_.earliestStart));
+        Value bound = f_.engine.low(f_.earliestStart);
+        if (search_->boundOf() == f_.earliestStart) {
+            bound = std::max(bound, search_->bound());
+        }
+        earliestBound_ = std::max(earliestBound_, bound);
+        result_.last.bound = Instant::atSeconds(-earliestBound_);
         result_.last.conflicts = search_->conflicts();
         result_.last.seconds = seconds();
         if (progress_) {
@@ -150,6 +156,7 @@ class Arranger {
     engine::Search* search_ = nullptr;
     ArrangeResult result_;
     bool found_ = false;
+    Value earliestBound_ = std::numeric_limits<Value>::min();
     std::vector<Value> values_;  ///< of the objectives in the best plan, by view
 };
 

@@ -189,6 +189,8 @@ void Search::restart() {
     engine_.backtrackTo(0);
     ++restarts_;
     halving_ = false;
+    raiseBy_ = 0;
+    raisedTo_ = std::numeric_limits<Value>::max();
     untilRestart_ = restartUnit * luby(restarts_);
     if (engine_.learnedClauses() > learnedLimit_) {
         engine_.forget();
@@ -206,7 +208,7 @@ void Search::refillHeap() {
 }
 
 /// The decisions that come before all others: the goal's limit, then its least value.
-std::optional<Literal> Search::goalDecision(const Goal& goal) const {
+std::optional<Literal> Search::goalDecision(const Goal& goal) {
     const View less = opposite(goal.objective);
     if (engine_.level() == 0 && goal.atMost && engine_.high(goal.objective) > *goal.atMost) {
         return Literal{less, -*goal.atMost};
@@ -215,9 +217,14 @@ std::optional<Literal> Search::goalDecision(const Goal& goal) const {
     if (!first || !goal.raiseBound || engine_.fixed(goal.objective)) {
         return std::nullopt;
     }
+    // Also with the limit decided: beyond the limit nothing is below the limit.
     const Value low = engine_.low(goal.objective);
+    bound_ = std::max(bound_, low);
     if (restarts_ % 2 == 1) {
-        return Literal{less, -low};
+        // Each refutation doubles the step, so that a bound far off is soon reached.
+        raiseBy_ = low > raisedTo_ ? 2 * raiseBy_ + engine_.stepOf(goal.objective) : 0;
+        raisedTo_ = std::min(low + raiseBy_, engine_.high(goal.objective));
+        return Literal{less, -raisedTo_};
     }
     if (halving_) {
         return Literal{less, -(low + (engine_.high(goal.objective) - low) / 2)};
@@ -232,6 +239,10 @@ Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimi
     untilRestart_ = restartUnit * luby(restarts_ + 1);
     halving_ = goal.atMost.has_value();
     core_.clear();
+    if (boundOf_ != goal.objective) {
+        boundOf_ = goal.objective;
+        bound_ = std::numeric_limits<Value>::min();
+    }
     while (true) {
         if (!engine_.propagate() || !underAssumptions(goal) || !engine_.propagate()) {
             if (refutesAssumptions(goal) || !handleConflict()) {

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <limits>
 #include <optional>
 #include <span>
 #include <vector>
@@ -59,6 +60,9 @@ class Search {
     /// From now on prefers the values the engine has now.
     void rememberValues();
 
+    /// No solution of the last goal's objective is below this, whatever its `atMost`.
+    Value bound() const { return bound_; }
+    View boundOf() const { return boundOf_; }
     std::int64_t conflicts() const { return conflicts_; }
     std::int64_t decisions() const { return decisions_; }
     std::int64_t restarts() const { return restarts_; }
@@ -66,7 +70,7 @@ class Search {
   private:
     bool underAssumptions(const Goal& goal);
     bool refutesAssumptions(const Goal& goal);
-    std::optional<Literal> goalDecision(const Goal& goal) const;
+    std::optional<Literal> goalDecision(const Goal& goal);
     std::optional<Literal> nextDecision();
     std::optional<Literal> latestFirst();
     std::optional<Literal> bestOfSets(const Group& group);
@@ -106,6 +110,10 @@ class Search {
     std::int64_t restarts_ = 0;
     bool found_ = false;  ///< a solution, whose values are remembered
     std::int64_t untilRestart_ = 0;
+    View boundOf_ = 0;  ///< objective
+    Value bound_ = std::numeric_limits<Value>::min();
+    Value raiseBy_ = 0;  ///< how far above the bound the objective was last held
+    Value raisedTo_ = std::numeric_limits<Value>::max();
     bool halving_ = false;  ///< no restart yet since the goal was set
     std::size_t learnedLimit_ = 4000;
 };

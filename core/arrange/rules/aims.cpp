@@ -1,5 +1,7 @@
 // What makes one plan better than another.
 
+#include <algorithm>
+
 #include "arrange/engine/linear.h"
 #include "arrange/rules/formulation.h"
 
@@ -8,7 +10,11 @@ namespace {
 
 /// Everything that is placed starts no earlier than minus the variable.
 void addEarliestStart(Formulation& f) {
-    f.earliestStart = f.variable(-f.latest, -f.earliest, 1, false, f.yes());
+    const bool pinsOnGrain = std::ranges::all_of(f.lesson.placements, [&](const auto& entry) {
+        return toValue(entry.second.start) % f.grain() == 0;
+    });
+    f.earliestStart =
+        f.variable(-f.latest, -f.earliest, pinsOnGrain ? f.grain() : 1, false, f.yes());
     const auto include = [&f](View start, Literal presence) {
         f.engine.addDifference(engine::opposite(start), 0, f.earliestStart, presence);
     };

@@ -75,8 +75,8 @@ Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpande
     addPools(*this);
     addWaits(*this);
     addCrewLimits(*this);
-    addTogether(*this);
     addAims(*this);
+    addTogether(*this);
 }
 
 Literal Formulation::boolean(bool preferTrue) {

@@ -194,8 +194,8 @@ void addOvens(Formulation& f);
 void addPools(Formulation& f);
 void addWaits(Formulation& f);
 void addCrewLimits(Formulation& f);
-void addTogether(Formulation& f);
 void addAims(Formulation& f);
+void addTogether(Formulation& f);
 
 /// The placements of the solution the engine stands at.
 Placements readPlacements(const Formulation& f);
