@@ -20,7 +20,11 @@ struct Book::Hold {
 Book::Book(std::string path, BookAccess wanted, std::span<const SchemaVersion> history)
     : path_(std::move(path)), wanted_(wanted), history_(history) {}
 
-Book::~Book() = default;
+Book::~Book() {
+    if (state_ == BookState::Writable && !hold_->stamp.difference(path_)) {
+        connection_->run("PRAGMA journal_mode = DELETE");
+    }
+}
 
 Result<std::unique_ptr<Book>, BookFault> Book::create(const std::string& path) {
     dropPart(path);
@@ -173,6 +177,9 @@ std::optional<BookFault> Book::becomeWritable() {
             return fault;
         }
     }
+    // An emptied journal stays until the book is closed: making and deleting one for each edit
+    // would cost two more syncs, of the folder.
+    connection_->run("PRAGMA journal_mode = TRUNCATE");
     dataVersion_ = connection_->number("PRAGMA data_version");
     seal_ = storedBookSeal(*connection_);
     hold_->stamp = FileStamp(path_);

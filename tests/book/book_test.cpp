@@ -1,3 +1,5 @@
+#include <QDir>
+
 #include "book/book_support.h"
 
 namespace rangeline::test {
@@ -212,6 +214,12 @@ TEST_F(BookFolder, KeepsTheCookingLogAndSettings) {
     EXPECT_EQ(take(cookingLog(*book)).back(), entries.back());
     EXPECT_EQ(addToLog(*book, {{"9 October", {}, "", "sear", "", 4, {}, {}}})->code,
               BookFaultCode::Damaged);
+}
+
+TEST_F(BookFolder, AClosedBookIsOneFile) {
+    take(addLesson(*created(path()), richLesson()));
+    EXPECT_EQ(QDir(folder_.path()).entryList(QDir::Files | QDir::Hidden),
+              QStringList("book.rangeline"));
 }
 
 TEST_F(BookFolder, ACopyIsTheSameBook) {
