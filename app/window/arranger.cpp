@@ -51,10 +51,13 @@ void Arranger::start(ArrangeScope scope, const ArrangeOptions& options) {
     scope_ = scope;
     text_->setText(tr("Looking for a first plan ..."));
     stop_->setEnabled(true);
-    job_.start(
-        scope == ArrangeScope::Shelf ? withPlacedPinned(document_.lesson()) : document_.lesson(),
-        options);
+    job_.start(asArranged(), options);
     show();
+}
+
+Lesson Arranger::asArranged() const {
+    return scope_ == ArrangeScope::Shelf ? withPlacedPinned(document_.lesson())
+                                         : document_.lesson();
 }
 
 void Arranger::showProgress(const ArrangeProgress& progress) {
@@ -92,6 +95,9 @@ void Arranger::take(const ArrangeResult& result) {
                         ? tr("%1 What is placed already was held where it is.").arg(text)
                         : text,
                     false);
+        if (result.status == ArrangeStatus::NotPossible) {
+            Q_EMIT notPossible(asArranged());
+        }
         return;
     }
     planned.placements = result.placements;

@@ -36,10 +36,14 @@ class Arranger : public QDialog {
   Q_SIGNALS:
     /// What has come of it, as a sentence. `planned`: the lesson has a new plan.
     void done(const QString& text, bool planned);
+    /// Proved that there is no plan; after `done`. With the lesson as it was to be arranged.
+    void notPossible(const rangeline::Lesson& lesson);
 
   private:
     void showProgress(const ArrangeProgress& progress);
     void take(const ArrangeResult& result);
+    /// The open lesson with the pins that the scope asks for.
+    Lesson asArranged() const;
     bool keepsRules(const Lesson& lesson) const;
 
     LessonDocument& document_;

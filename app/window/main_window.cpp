@@ -24,6 +24,7 @@
 #include "window/arranger.h"
 #include "window/empty_page.h"
 #include "window/notice.h"
+#include "window/reasons.h"
 
 namespace rangeline {
 namespace {
@@ -59,6 +60,7 @@ MainWindow::MainWindow(const QLocale& locale, QWidget* parent)
     connectActions();
     connectEditing();
     connectArranging();
+    connectReasons();
     connectPanels();
     restoreLayout();
     lessonOpened(false);
@@ -77,7 +79,9 @@ void MainWindow::buildCentre() {
     column->setSpacing(0);
     notice_ = new Notice(lesson);
     timeline_ = new TimelineView(document_, lesson);
+    reasons_ = new Reasons(document_, locale_, lesson);
     column->addWidget(notice_);
+    column->addWidget(reasons_);
     column->addWidget(timeline_, 1);
     pages_->addWidget(empty_);
     pages_->addWidget(lesson);
@@ -202,6 +206,7 @@ void MainWindow::connectArranging() {
         ArrangeOptions options;
         options.secondsLimit = usualLimit;
         notice_->say({});
+        reasons_->putAway();
         arranger_->start(scope, options);
     };
     connect(actions_.arrange, &QAction::triggered, this, [start] { start(ArrangeScope::All); });
@@ -213,6 +218,11 @@ void MainWindow::connectArranging() {
             timeline_->zoomToFit();
         }
     });
+}
+
+void MainWindow::connectReasons() {
+    connect(arranger_, &Arranger::notPossible, reasons_, &Reasons::explain);
+    connect(reasons_, &Reasons::changed, notice_, &Notice::say);
 }
 
 void MainWindow::connectPanels() {

@@ -19,6 +19,7 @@ class Arranger;
 class EmptyPage;
 class FindingsPanel;
 class Notice;
+class Reasons;
 class RangeView;
 class ShelfPanel;
 class StepInspector;
@@ -52,6 +53,7 @@ class MainWindow : public QMainWindow {
     void connectActions();
     void connectEditing();
     void connectArranging();
+    void connectReasons();
     void connectPanels();
     void fillRecent();
 
@@ -73,6 +75,7 @@ class MainWindow : public QMainWindow {
     QStackedWidget* pages_ = nullptr;
     EmptyPage* empty_ = nullptr;
     Notice* notice_ = nullptr;
+    Reasons* reasons_ = nullptr;
     TimelineView* timeline_ = nullptr;
     ShelfPanel* shelf_ = nullptr;
     RangeView* range_ = nullptr;

@@ -5,6 +5,7 @@
 #include <QAbstractButton>
 #include <QMenu>
 #include <QMessageBox>
+#include <QPushButton>
 #include <QSettings>
 #include <QSignalSpy>
 #include <QTest>
@@ -19,6 +20,7 @@
 #include "window/arranger.h"
 #include "window/main_window.h"
 #include "window/notice.h"
+#include "window/reasons.h"
 
 namespace rangeline::test {
 namespace {
@@ -93,6 +95,28 @@ TEST_F(Window, WhatCannotBeArrangedStaysAsItWas) {
     EXPECT_FALSE(arranged(window_->actions().arrange));
     EXPECT_EQ(document().lesson(), before);
     EXPECT_FALSE(window_->findChild<Notice*>()->text().isEmpty());
+}
+
+TEST_F(Window, WhatCannotBeArrangedIsExplainedAndHelped) {
+    openSample("cannot-work.json");
+    auto* reasons = window_->findChild<Reasons*>();
+    EXPECT_FALSE(reasons->isVisible());
+    EXPECT_FALSE(arranged(window_->actions().arrange));
+    const auto buttons = [&] { return reasons->findChildren<QPushButton*>(); };
+    constexpr int patience = 60'000;  // milliseconds
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !buttons().isEmpty(); }, patience));
+    EXPECT_TRUE(reasons->isVisible());
+
+    const Lesson before = document().lesson();
+    const int steps = document().undoStack().count();
+    buttons().front()->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return document().lesson() != before; }, patience));
+    EXPECT_EQ(document().undoStack().count(), steps + 1);
+    EXPECT_FALSE(reasons->isVisible());
+    EXPECT_TRUE(arranged(window_->actions().arrange));
+    window_->actions().undo->trigger();
+    window_->actions().undo->trigger();
+    EXPECT_EQ(document().lesson(), before);
 }
 
 TEST_F(Window, AFindingLeadsToItsBlock) {

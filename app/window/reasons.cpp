@@ -1,0 +1,154 @@
+#include "window/reasons.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "text/explain_text.h"
+#include "text/fault_text.h"
+
+namespace rangeline {
+namespace {
+
+constexpr double secondsLimit = 20;  // for the reason, and again for what would help
+constexpr int mostHeight = 220;
+
+}  // namespace
+
+/// The lesson explained, with what sentences need. Stays where it is.
+struct Reasons::Subject {
+    Subject(Lesson asArranged, const QLocale& locale)
+        : lesson(std::move(asArranged)), expanded(expand(lesson)), text{lesson, expanded, locale} {}
+
+    Lesson lesson;
+    Expanded expanded;
+    TextContext text;
+};
+
+Reasons::Reasons(LessonDocument& document, const QLocale& locale, QWidget* parent)
+    : QFrame(parent),
+      document_(document),
+      locale_(locale),
+      title_(new QLabel(this)),
+      scroll_(new QScrollArea(this)) {
+    setFrameShape(QFrame::StyledPanel);
+    setObjectName(QStringLiteral("reasons"));
+    title_->setWordWrap(true);
+    title_->setTextFormat(Qt::PlainText);
+    auto* away = new QToolButton(this);
+    away->setText(tr("Put away"));
+    away->setAutoRaise(true);
+    away->setAccessibleName(tr("Put the reasons away"));
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setMaximumHeight(mostHeight);
+    scroll_->setAccessibleName(tr("Reasons and what would help"));
+    auto* head = new QHBoxLayout;
+    head->addWidget(title_, 1);
+    head->addWidget(away, 0, Qt::AlignTop);
+    auto* column = new QVBoxLayout(this);
+    column->addLayout(head);
+    column->addWidget(scroll_);
+    connect(away, &QToolButton::clicked, this, &Reasons::putAway);
+    connect(&document_, &LessonDocument::changed, this, &Reasons::putAway);
+    connect(&job_, &ExplainJob::explained, this, &Reasons::showExplanation);
+    connect(&job_, &ExplainJob::remediesFound, this, &Reasons::showRemedies);
+    hide();
+}
+
+Reasons::~Reasons() = default;
+
+void Reasons::explain(const Lesson& asArranged) {
+    subject_ = std::make_unique<Subject>(asArranged, locale_);
+    title_->setText(tr("Looking for the reason ..."));
+    auto* content = new QWidget;
+    lines_ = new QVBoxLayout(content);
+    scroll_->setWidget(content);
+    scroll_->hide();
+    show();
+    RemedyOptions options;
+    options.explain.secondsLimit = secondsLimit;
+    options.helperName = tr("Helper").toStdString();
+    job_.start(subject_->lesson, options);
+}
+
+void Reasons::putAway() {
+    job_.stop();
+    hide();
+}
+
+void Reasons::addLine(const QString& text) {
+    auto* line = new QLabel(text);
+    line->setWordWrap(true);
+    line->setTextFormat(Qt::PlainText);
+    line->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    lines_->addWidget(line);
+}
+
+void Reasons::showExplanation(const Explanation& explanation) {
+    title_->setText(notPossibleText(explanation));
+    for (const QString& line : requirementLines(explanation.requirements, subject_->text)) {
+        addLine(tr("• %1").arg(line));
+    }
+    if (!explanation.requirements.empty()) {
+        scroll_->show();
+        addLine(tr("Looking for what would help ..."));
+    }
+}
+
+void Reasons::showRemedies(const std::vector<Remedy>& remedies) {
+    if (lines_->count() > 0) {
+        delete lines_->takeAt(lines_->count() - 1)->widget();  // "Looking ..."
+    }
+    addLine(remedies.empty() ? tr("No single change that was tried would help.")
+                             : tr("What would help, each on its own:"));
+    for (const Remedy& remedy : remedies) {
+        addRemedy(remedy);
+    }
+    lines_->addStretch(1);
+}
+
+void Reasons::addRemedy(const Remedy& remedy) {
+    auto* row = new QHBoxLayout;
+    auto* text = new QLabel(remedyText(remedy, subject_->text));
+    text->setWordWrap(true);
+    text->setTextFormat(Qt::PlainText);
+    auto* button = new QPushButton(tr("Do this"));
+    button->setAccessibleName(sentenceCase(remedyName(remedy, subject_->text)));
+    row->addWidget(button, 0, Qt::AlignTop);
+    row->addWidget(text, 1);
+    lines_->addLayout(row);
+    connect(
+        button, &QPushButton::clicked, this, [this, remedy] { make(remedy); },
+        Qt::QueuedConnection);
+}
+
+Edit Reasons::withOwnPins(Edit edit) const {
+    if (auto* moved = std::get_if<SetPlacements>(&edit)) {
+        for (PlacementChange& change : moved->changes) {
+            const auto own = document_.lesson().placements.find(change.key);
+            if (own != document_.lesson().placements.end() && change.placement) {
+                const bool before = subject_->lesson.placements.at(change.key).pinned;
+                change.placement->pinned = own->second.pinned && change.placement->pinned == before;
+            }
+        }
+    }
+    return edit;
+}
+
+void Reasons::make(const Remedy& remedy) {
+    const QString name = remedyName(remedy, subject_->text);
+    const GestureId gesture = document_.newGesture();
+    for (const Edit& edit : remedy.edits) {
+        if (const auto fault = document_.apply(withOwnPins(edit), name, gesture)) {
+            Q_EMIT changed(sentence(*fault));
+            return;
+        }
+    }
+    Q_EMIT changed(tr("%1: done. Arrange again to have it planned.").arg(sentenceCase(name)));
+}
+
+}  // namespace rangeline

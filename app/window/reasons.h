@@ -1,0 +1,55 @@
+#pragma once
+// Why nothing can be arranged, and what would help, above the timeline. What would help can be done
+// with one button and taken back like any other change.
+
+#include <QFrame>
+#include <QLocale>
+#include <memory>
+
+#include "document/lesson_document.h"
+#include "window/explain_job.h"
+
+class QLabel;
+class QScrollArea;
+class QVBoxLayout;
+
+namespace rangeline {
+
+class Reasons : public QFrame {
+    Q_OBJECT
+
+  public:
+    Reasons(LessonDocument& document, const QLocale& locale, QWidget* parent = nullptr);
+    ~Reasons() override;
+
+    /// Looks for them without holding up the window. `asArranged` is the lesson as it was to be
+    /// arranged: the document's own, but for pins.
+    void explain(const Lesson& asArranged);
+    /// Stops looking and hides. So does every change of the lesson.
+    void putAway();
+
+  Q_SIGNALS:
+    /// One of the changes was made; a sentence.
+    void changed(const QString& text);
+
+  private:
+    struct Subject;
+
+    void showExplanation(const Explanation& explanation);
+    void showRemedies(const std::vector<Remedy>& remedies);
+    void addRemedy(const Remedy& remedy);
+    void addLine(const QString& text);
+    void make(const Remedy& remedy);
+    /// The change as it is for the document's lesson, whose pins it leaves alone.
+    Edit withOwnPins(Edit edit) const;
+
+    LessonDocument& document_;
+    QLocale locale_;
+    ExplainJob job_;
+    std::unique_ptr<Subject> subject_;  ///< the lesson explained
+    QLabel* title_;
+    QScrollArea* scroll_;
+    QVBoxLayout* lines_ = nullptr;
+};
+
+}  // namespace rangeline
