@@ -21,7 +21,7 @@ Book::Book(std::string path, BookAccess wanted, std::span<const SchemaVersion> h
     : path_(std::move(path)), wanted_(wanted), history_(history) {}
 
 Book::~Book() {
-    if (state_ == BookState::Writable && !hold_->stamp.difference(path_)) {
+    if (connection_ && !mayWriteNow()) {
         connection_->run("PRAGMA journal_mode = DELETE");
     }
 }
