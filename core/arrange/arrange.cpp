@@ -1,6 +1,7 @@
 #include "arrange/arrange.h"
 
 #include <algorithm>
+#include <array>
 #include <chrono>
 #include <limits>
 #include <vector>
@@ -18,8 +19,12 @@ using engine::View;
 
 using Seconds = std::chrono::duration<double>;
 
-/// Conflicts spent on making a plan fresher once its start is settled.
-constexpr std::int64_t polishConflicts = 3000;
+/// Conflicts spent on each aim that only breaks ties.
+constexpr std::int64_t polishConflicts = 2000;
+/// Conflicts within which the old placements must lead to a plan; else they are forgotten.
+constexpr std::int64_t hintConflicts = 300;
+
+constexpr std::array aimsInOrder{Aim::StartLate, Aim::Fresh, Aim::Calm, Aim::FewPans};
 
 class Arranger {
   public:
@@ -28,6 +33,7 @@ class Arranger {
         : options_(options),
           progress_(progress),
           stop_(std::move(stop)),
+          aim_(options.aim.value_or(lesson.head.aim)),
           expanded_(expand(lesson)),
           f_(lesson, expanded_) {}
 
@@ -39,10 +45,7 @@ class Arranger {
         engine::Search search(f_.engine, f_.groups, f_.choices, options_.seed,
                               [this] { return keepGoing(); });
         search_ = &search;
-        bool proved = true;
-        for (const View objective : objectives()) {
-            proved = proved && minimise(objective, !isPolish(objective));
-        }
+        const bool proved = findPlan() && approach();
         if (found_) {
             result_.status = proved ? ArrangeStatus::Proved : ArrangeStatus::Found;
         }
@@ -57,47 +60,91 @@ class Arranger {
                !(options_.secondsLimit && seconds() > *options_.secondsLimit);
     }
 
-    /// In order of importance; all but the last of them are proved.
-    std::vector<View> objectives() const { return {f_.lateness, f_.earliestStart, f_.waiting}; }
-    bool isPolish(View objective) const { return objective == f_.waiting; }
-
-    std::optional<std::int64_t> conflictsLeft(bool prove) const {
-        std::optional<std::int64_t> left;
-        if (options_.conflictLimit) {
-            left = std::max<std::int64_t>(*options_.conflictLimit - search_->conflicts(), 0);
+    std::optional<std::int64_t> conflictsLeft(std::optional<std::int64_t> budget) const {
+        if (!options_.conflictLimit) {
+            return budget;
         }
-        return prove ? left : std::min(left.value_or(polishConflicts), polishConflicts);
+        const auto left = std::max<std::int64_t>(*options_.conflictLimit - search_->conflicts(), 0);
+        return std::min(left, budget.value_or(left));
+    }
+
+    /// The least lateness, beginning where the lesson's placements stand. True if proved least.
+    bool findPlan() {
+        const rules::Previous previous = rules::previousPlan(f_);
+        objective_ = f_.lateness;
+        for (const auto& hints : {previous.starts, previous.hints}) {
+            for (const auto& hint : hints) {
+                search_->suggest(hint.view, hint.value);
+            }
+        }
+        for (const engine::Literal chosen : previous.chosen) {
+            search_->suggest(chosen.view, 1);
+        }
+        if (!previous.starts.empty() && !solve({f_.lateness}, hintConflicts)) {
+            search_->forgetValues();
+        }
+        if (!minimise(f_.lateness, std::nullopt)) {
+            return false;
+        }
+        return !options_.stayClose || previous.starts.empty() ||
+               minimise(rules::addMovement(f_, previous), std::nullopt);
+    }
+
+    /// The aim, and the others to break its ties. True if the aim is proved.
+    bool approach() {
+        const View aim = rules::addAim(f_, aim_);
+        result_.last.aim = aim_;
+        aimView_ = aim;
+        const bool proved = minimise(aim, std::nullopt);
+        for (const Aim other : aimsInOrder) {
+            if (other != aim_ && proved && keepGoing()) {
+                minimise(rules::addAim(f_, other), polishConflicts);
+            }
+        }
+        return proved;
+    }
+
+    /// One search; true if it came to an end, with a plan kept if there is one.
+    bool solve(const engine::Goal& goal, std::optional<std::int64_t> budget) {
+        const auto left = conflictsLeft(budget);
+        outcome_ = left && *left == 0 ? Outcome::Interrupted : search_->solve(goal, left);
+        if (outcome_ == Outcome::Solution) {
+            keep();
+        }
+        return outcome_ != Outcome::Interrupted;
     }
 
     /// Finds plans with ever less of the objective until none is left. True if proved least.
-    bool minimise(View objective, bool prove) {
-        engine::Goal goal{objective, std::nullopt, prove};
+    bool minimise(View objective, std::optional<std::int64_t> budget) {
+        objective_ = objective;
+        if (!f_.engine.propagate()) {
+            return settle(true);  // only before there is a plan
+        }
+        engine::Goal goal{objective, std::nullopt, !budget};
         if (found_) {
-            goal.atMost = values_[static_cast<std::size_t>(objective)] - 1;
+            best_ = valueInBest(objective);
+            goal.atMost = best_ - 1;
         }
-        while (true) {
-            const auto left = conflictsLeft(prove);
-            const Outcome outcome =
-                left && *left == 0 ? Outcome::Interrupted : search_->solve(goal, left);
-            if (outcome == Outcome::Interrupted) {
-                return settle(objective, !prove);
+        do {
+            if (!solve(goal, budget)) {
+                return settle(false);
             }
-            if (outcome == Outcome::Contradiction) {
-                return settle(objective, true);
-            }
-            keep();
-            goal.atMost = values_[static_cast<std::size_t>(objective)] - 1;
-        }
+            goal.atMost = best_ - 1;
+        } while (outcome_ == Outcome::Solution);
+        return settle(true);
     }
 
     /// Holds the objective at the best found for those that follow.
-    bool settle(View objective, bool proved) {
+    bool settle(bool proved) {
         if (!found_) {
             result_.status = proved ? ArrangeStatus::NotPossible : ArrangeStatus::Stopped;
             return false;
         }
         f_.engine.backtrackTo(0);
-        f_.engine.fix({engine::opposite(objective), -values_[static_cast<std::size_t>(objective)]});
+        if (proved && objective_ == aimView_) {
+            aimBound_ = std::max(aimBound_, best_);
+        }
+        f_.engine.fix({engine::opposite(objective_), -best_});
         report();
         return proved;
     }
@@ -110,30 +157,58 @@ class Arranger {
         found_ = true;
         result_.statistics.secondsToBest = seconds();
         result_.placements = readPlacements(f_);
-        values_.resize(2 * f_.engine.variables());
-        for (const View objective : objectives()) {
-            values_[static_cast<std::size_t>(objective)] = f_.engine.low(objective);
-        }
+        best_ = f_.engine.low(objective_);
+        earliestStart_ = f_.engine.low(f_.earliestStart);
         search_->rememberValues();
         f_.engine.backtrackTo(0);
         report();
     }
 
+    /// What an objective that was added since comes to in the best plan: the plan is found once
+    /// more, without a conflict.
+    Value valueInBest(View objective) {
+        if (objective == f_.earliestStart) {
+            return earliestStart_;
+        }
+        if (objective == f_.lateness) {
+            return best_;
+        }
+        const Outcome outcome = search_->solve({objective, std::nullopt, false}, std::nullopt);
+        const Value value =
+            outcome == Outcome::Solution ? f_.engine.low(objective) : f_.engine.high(objective);
+        if (outcome == Outcome::Solution) {
+            result_.placements = readPlacements(f_);
+            earliestStart_ = f_.engine.low(f_.earliestStart);
+            search_->rememberValues();
+        }
+        f_.engine.backtrackTo(0);
+        return value;
+    }
+
     void report() {
+        noteBound(f_.earliestStart, latestBound_);
+        if (aimView_) {
+            noteBound(*aimView_, aimBound_);
+            result_.last.aimBound = aimBound_;
+            if (found_ && objective_ == *aimView_) {
+                result_.last.aimBest = best_;
+            }
+        }
         if (found_) {
-            result_.last.best =
-                Instant::atSeconds(-values_[static_cast<std::size_t>(f_.earliestStart)]);
+            result_.last.best = Instant::atSeconds(-earliestStart_);
         }
-        Value bound = f_.engine.low(f_.earliestStart);
-        if (search_->boundOf() == f_.earliestStart) {
-            bound = std::max(bound, search_->bound());
-        }
-        earliestBound_ = std::max(earliestBound_, bound);
-        result_.last.bound = Instant::atSeconds(-earliestBound_);
+        result_.last.bound = Instant::atSeconds(-latestBound_);
         result_.last.conflicts = search_->conflicts();
         result_.last.seconds = seconds();
         if (progress_) {
             progress_(result_.last);
+        }
+    }
+
+    void noteBound(View view, Value& bound) const {
+        bound = std::max(bound, f_.engine.low(view));
+        if (search_->boundOf() == view) {
+            bound = std::max(bound, search_->bound());
         }
     }
 
@@ -151,13 +226,19 @@ class Arranger {
     const ArrangeOptions& options_;
     const ArrangeCallback& progress_;
     std::stop_token stop_;
+    Aim aim_;
     Expanded expanded_;
     rules::Formulation f_;
     engine::Search* search_ = nullptr;
     ArrangeResult result_;
     bool found_ = false;
-    Value earliestBound_ = std::numeric_limits<Value>::min();
-    std::vector<Value> values_;  ///< of the objectives in the best plan, by view
+    Outcome outcome_ = Outcome::Interrupted;
+    View objective_ = 0;
+    Value best_ = 0;           ///< of the objective
+    Value earliestStart_ = 0;  ///< of the best plan
+    std::optional<View> aimView_;
+    Value aimBound_ = std::numeric_limits<Value>::min();
+    Value latestBound_ = std::numeric_limits<Value>::min();
 };
 
 }  // namespace

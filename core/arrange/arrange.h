@@ -13,6 +13,10 @@ namespace rangeline {
 
 struct ArrangeOptions {
     std::uint64_t seed = 1;
+    std::optional<Aim> aim;  ///< instead of the lesson's
+    /// Least movement away from the lesson's placements comes before the aim. A step that has none
+    /// moves for nothing.
+    bool stayClose = false;
     std::optional<std::int64_t> conflictLimit;  ///< exact: the same plan every time
     std::optional<double> secondsLimit;         ///< may stop anywhere
 };
@@ -21,6 +25,11 @@ struct ArrangeOptions {
 struct ArrangeProgress {
     std::optional<Instant> best;  ///< the best plan found starts then
     Instant bound;                ///< no plan starts later than this
+    Aim aim = Aim::StartLate;
+    /// What the aim is about, the smaller the better: seconds from the earliest start to serving,
+    /// weighted seconds of waiting, cook-minutes at once squared, vessels.
+    std::optional<std::int64_t> aimBest;
+    std::int64_t aimBound = 0;  ///< no plan has less
     std::int64_t conflicts = 0;
     double seconds = 0;
 };
@@ -53,9 +62,10 @@ struct ArrangeResult {
 /// Called at every better plan and bound, from the thread that arranges.
 using ArrangeCallback = std::function<void(const ArrangeProgress&)>;
 
-/// Requires validate(lesson) to be empty. Placements that are pinned or started stay; the others are
-/// planned afresh. Starting late is proved; what is left open by it is decided by the least waiting
-/// that a fixed number of conflicts finds.
+/// Requires validate(lesson) to be empty. Placements that are pinned or started stay; the others
+/// are where the search begins, and planned anew. Least lateness comes first, then the aim; both
+/// are proved. What they leave open is decided by the other aims in their order, as well as a fixed
+/// number of conflicts for each allows.
 ArrangeResult arrange(const Lesson& lesson, const ArrangeOptions& options = {},
                       const ArrangeCallback& progress = {}, std::stop_token stop = {});
 

@@ -138,7 +138,7 @@ std::optional<Literal> Search::latestFirst() {
 
 /// The latest-first order at first, and now and then as long as there is no plan.
 bool Search::followsOrder() const {
-    return restarts_ < latestFirstFor || (!found_ && restarts_ % 2 == 0);
+    return (restarts_ < latestFirstFor && !suggested_) || (!found_ && restarts_ % 2 == 0);
 }
 
 std::optional<Literal> Search::mostActive() {
@@ -233,6 +233,7 @@ std::optional<Literal> Search::goalDecision(const Goal& goal) {
 }
 
 Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimit) {
+    knowNewVariables();
     refillHeap();
     const std::int64_t stopAt =
         conflictLimit ? conflicts_ + *conflictLimit : std::numeric_limits<std::int64_t>::max();
@@ -284,6 +285,25 @@ void Search::rememberValues() {
             saved_[at(choice.view / 2)] = engine_.low(positive);
         }
     }
+}
+
+void Search::suggest(View view, Value value) {
+    found_ = suggested_ = true;
+    saved_[at(view / 2)] = view % 2 == 0 ? value : -value;
+}
+
+void Search::forgetValues() {
+    found_ = suggested_ = false;
+    std::ranges::fill(saved_, std::nullopt);
+}
+
+/// Variables made since the last search follow from others; nothing is chosen about them.
+void Search::knowNewVariables() {
+    const std::size_t count = engine_.variables();
+    choiceOf_.resize(count, -1);
+    activity_.resize(count, 0);
+    heapPosition_.resize(count, -1);
+    saved_.resize(count);
 }
 
 // ---- activity -------------------------------------------------------------------------------

@@ -31,7 +31,7 @@ struct Group {
 /// What a search aims at: a view to be made small.
 struct Goal {
     View objective = 0;
-    std::optional<Value> atMost;
+    std::optional<Value> atMost{};
     /// After each second restart, first decide that the objective has its least possible value, so
     /// that it is met or refuted and the bound rises; and before the first restart with a limit,
     /// that it lies in the lower half.
@@ -59,6 +59,10 @@ class Search {
     const std::vector<Literal>& core() const { return core_; }
     /// From now on prefers the values the engine has now.
     void rememberValues();
+    /// Prefers that value, as if a solution had had it.
+    void suggest(View view, Value value);
+    /// Forgets all values it prefers.
+    void forgetValues();
 
     /// No solution of the last goal's objective is below this, whatever its `atMost`.
     Value bound() const { return bound_; }
@@ -84,6 +88,7 @@ class Search {
     void bump(int variable);
     void restart();
     void refillHeap();
+    void knowNewVariables();
 
     // binary heap of variables by activity
     void heapUp(std::size_t position);
@@ -108,6 +113,7 @@ class Search {
     std::int64_t conflicts_ = 0;
     std::int64_t decisions_ = 0;
     std::int64_t restarts_ = 0;
+    bool suggested_ = false;
     bool found_ = false;  ///< a solution, whose values are remembered
     std::int64_t untilRestart_ = 0;
     View boundOf_ = 0;  ///< objective

@@ -1,14 +1,102 @@
-// What makes one plan better than another.
+// What makes one plan better than another. Each aim is a view that is the smaller the better; but
+// for the earliest start it is added only when it is wanted, since knowing it costs propagation.
 
 #include <algorithm>
 
 #include "arrange/engine/linear.h"
+#include "arrange/engine/squares.h"
 #include "arrange/rules/formulation.h"
 
 namespace rangeline::rules {
 namespace {
 
-/// Everything that is placed starts no earlier than minus the variable.
+constexpr Value most = 1'000'000'000;
+
+/// Food that has been made waits for its use: weighted seconds, over all uses. Ovens that are on
+/// early count like food that waits, so that nothing stands on longer than it must.
+class Waiting {
+  public:
+    explicit Waiting(Formulation& f) : f_(f) {}
+
+    View add() {
+        for (const Wait& wait : f_.expanded.waits) {
+            if (wait.origin == WaitOrigin::Uses) {
+                addUses(wait);
+            }
+        }
+        for (const TurnOnVars& turnOn : f_.turnOns) {
+            if (!turnOn.ways.empty()) {
+                terms_.push_back({engine::opposite(turnOn.start), 1});
+                constant_ += f_.latest;
+            }
+        }
+        const View total = f_.engine.newVariable(-most, most);
+        engine::addLinearAtMost(f_.engine, std::move(terms_), constant_, total);
+        return total;
+    }
+
+  private:
+    void addUses(const Wait& wait) {
+        const Value least = wait.least ? std::max(toValue(*wait.least), 0) : 0;
+        for (const int from : wait.from.tasks) {
+            const int weight = stepOf(f_.lesson, f_.expanded.tasks[static_cast<std::size_t>(from)])
+                                   .after.waitingWeight;
+            for (const int to : wait.to.tasks) {
+                if (weight > 0) {
+                    addOne(f_.endOf(from), f_.startOf(to), least, weight);
+                }
+            }
+        }
+    }
+
+    /// The wait by itself, so that it is never thought shorter than the link allows.
+    void addOne(TimePoint from, TimePoint to, Value least, int weight) {
+        const View wait = f_.engine.newVariable(least, 2 * (f_.latest - f_.earliest));
+        engine::addLinearAtMost(f_.engine, {{to.view, 1}, {engine::opposite(from.view), 1}},
+                                to.offset - from.offset, wait);
+        terms_.push_back({wait, weight});
+    }
+
+    Formulation& f_;
+    std::vector<engine::Term> terms_;
+    std::int64_t constant_ = 0;
+};
+
+/// Hands at work at once, squared, over time; in cook-minutes.
+View addUnevenness(Formulation& f) {
+    std::vector<engine::SquaresTask> work;
+    for (const auto& hands : f.handsOf) {
+        for (const CumulativeTask& task : hands) {
+            work.push_back({task.start, task.end, task.presence});
+        }
+    }
+    const View total = f.engine.newVariable(0, most);
+    engine::addSquaresAtMost(f.engine, std::move(work), 60, total);
+    return total;
+}
+
+/// Vessels that anything is in.
+View addVesselCount(Formulation& f) {
+    const auto units = static_cast<std::size_t>(f.expanded.stations.wares.size());
+    std::vector<Literal> used(units, f.no(f.yes()));
+    std::vector<engine::Term> terms;
+    for (const UnitChoice& choice : f.wareOfChain) {
+        for (std::size_t i = 0; i < choice.units.size(); ++i) {
+            Literal& unit = used[static_cast<std::size_t>(choice.units[i])];
+            if (f.engine.isFalse(unit)) {
+                unit = f.engine.newBoolean();
+                terms.push_back({unit.view, 1});
+            }
+            f.clause({f.no(choice.chosen[i]), unit});
+        }
+    }
+    const View total = f.engine.newVariable(0, most);
+    engine::addLinearAtMost(f.engine, std::move(terms), 0, total);
+    return total;
+}
+
+}  // namespace
+
 void addEarliestStart(Formulation& f) {
     const bool pinsOnGrain = std::ranges::all_of(f.lesson.placements, [&](const auto& entry) {
         return toValue(entry.second.start) % f.grain() == 0;
@@ -33,44 +121,18 @@ void addEarliestStart(Formulation& f) {
     }
 }
 
-/// Food that has been made waits for its use: weighted seconds, over all uses. Ovens that are on
-/// early count like food that waits, so that nothing stands on longer than it must.
-void addWaiting(Formulation& f) {
-    std::vector<engine::Term> terms;
-    std::int64_t constant = 0;
-    const auto add = [&](TimePoint from, TimePoint to, int weight) {
-        terms.push_back({to.view, weight});
-        terms.push_back({engine::opposite(from.view), weight});
-        constant += std::int64_t{weight} * (to.offset - from.offset);
-    };
-    for (const Wait& wait : f.expanded.waits) {
-        if (wait.origin != WaitOrigin::Uses) {
-            continue;
-        }
-        for (const int from : wait.from.tasks) {
-            const int weight = stepOf(f.lesson, f.expanded.tasks[static_cast<std::size_t>(from)])
-                                   .after.waitingWeight;
-            for (const int to : wait.to.tasks) {
-                if (weight > 0) {
-                    add(f.endOf(from), f.startOf(to), weight);
-                }
-            }
-        }
+View addAim(Formulation& f, Aim aim) {
+    switch (aim) {
+        case Aim::StartLate:
+            return f.earliestStart;
+        case Aim::Fresh:
+            return Waiting(f).add();
+        case Aim::Calm:
+            return addUnevenness(f);
+        case Aim::FewPans:
+            return addVesselCount(f);
     }
-    for (const TurnOnVars& turnOn : f.turnOns) {
-        if (!turnOn.ways.empty()) {
-            add({turnOn.start, 0}, f.constant(f.latest), 1);
-        }
-    }
-    f.waiting = f.variable(-1'000'000'000, 1'000'000'000, 1, false, f.yes());
-    engine::addLinearAtMost(f.engine, std::move(terms), constant, f.waiting);
-}
-
-}  // namespace
-
-void addAims(Formulation& f) {
-    addEarliestStart(f);
-    addWaiting(f);
+    return f.earliestStart;
 }
 
 }  // namespace rangeline::rules

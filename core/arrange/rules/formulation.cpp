@@ -75,7 +75,7 @@ Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpande
     addPools(*this);
     addWaits(*this);
     addCrewLimits(*this);
-    addAims(*this);
+    addEarliestStart(*this);
     addTogether(*this);
 }
 

@@ -173,7 +173,6 @@ class Formulation {
 
     View earliestStart = 0;  ///< minus the earliest start: less is later
     View lateness = 0;       ///< total seconds late; fixed at 0 unless allowed
-    View waiting = 0;        ///< weighted seconds of waiting
 
   private:
     Value grain_ = 60;
@@ -194,8 +193,28 @@ void addOvens(Formulation& f);
 void addPools(Formulation& f);
 void addWaits(Formulation& f);
 void addCrewLimits(Formulation& f);
-void addAims(Formulation& f);
+void addEarliestStart(Formulation& f);
 void addTogether(Formulation& f);
+
+/// What is to be small for that aim: seconds from the earliest start to serving, weighted seconds
+/// of waiting, cook-minutes squared at once, vessels. Between searches, at level 0.
+View addAim(Formulation& f, Aim aim);
+
+/// What the lesson's placements say of the variables.
+struct Previous {
+    struct Value {
+        View view = 0;
+        engine::Value value = 0;
+    };
+    std::vector<Value> starts;    ///< of steps
+    std::vector<Value> hints;     ///< of washes, which may go or come
+    std::vector<Literal> chosen;  ///< who, where and in what
+};
+Previous previousPlan(const Formulation& f);
+
+/// Seconds that steps move away from where they stood, in all; another cook, burner, vessel or slot
+/// counts like five minutes. Between searches, at level 0.
+View addMovement(Formulation& f, const Previous& previous);
 
 /// The placements of the solution the engine stands at.
 Placements readPlacements(const Formulation& f);
