@@ -32,6 +32,12 @@ class BruteForce {
         return best_;
     }
 
+    std::optional<std::int64_t> least(const Measure& measure) {
+        measure_ = &measure;
+        placeOptional(0);
+        return least_;
+    }
+
   private:
     void eachStart(const std::function<void(Instant)>& visit) const {
         for (Instant at = latest_; at >= earliest_; at = at - lesson_.head.grain) {
@@ -172,7 +178,10 @@ class BruteForce {
         const std::vector<Finding> findings = checkLesson(lesson_, expanded_);
         const bool fine = std::ranges::none_of(
             findings, [this](const Finding& finding) { return matters(finding); });
-        if (fine) {
+        if (fine && measure_ != nullptr) {
+            const std::int64_t cost = (*measure_)(lesson_, expanded_);
+            least_ = std::min(least_.value_or(cost), cost);
+        } else if (fine) {
             Instant start = latest_;
             for (const auto& [key, placement] : lesson_.placements) {
                 start = std::min(start, placement.start);
@@ -189,6 +198,8 @@ class BruteForce {
     bool firstIsEnough_;
     std::vector<PlacementKey> optional_;
     std::optional<Instant> best_;
+    const Measure* measure_ = nullptr;  ///< instead of the latest start
+    std::optional<std::int64_t> least_;
 };
 
 }  // namespace
@@ -202,6 +213,12 @@ std::optional<Instant> latestStartByBruteForce(const Lesson& lesson, Instant ear
 bool possibleByBruteForce(const Lesson& lesson, Instant earliest, Instant latest,
                           const Overlook& overlook) {
     return BruteForce(lesson, earliest, latest, overlook, true).run().has_value();
+}
+
+std::optional<std::int64_t> leastByBruteForce(const Lesson& lesson, Instant earliest,
+                                              Instant latest, const Measure& measure) {
+    const Overlook overlookNothing;
+    return BruteForce(lesson, earliest, latest, overlookNothing, false).least(measure);
 }
 
 }  // namespace rangeline::test

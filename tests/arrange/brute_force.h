@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "check/finding.h"
+#include "model/expand.h"
 #include "model/lesson.h"
 
 namespace rangeline::test {
@@ -13,6 +14,13 @@ namespace rangeline::test {
 /// checker as the only judge. For lessons of three or four steps. Nothing: there is no plan.
 std::optional<Instant> latestStartByBruteForce(const Lesson& lesson, Instant earliest,
                                                Instant latest);
+
+/// What a plan costs; the lesson is placed as a whole.
+using Measure = std::function<std::int64_t(const Lesson&, const Expanded&)>;
+
+/// The least cost of any such plan, among placements within [earliest, latest].
+std::optional<std::int64_t> leastByBruteForce(const Lesson& lesson, Instant earliest,
+                                              Instant latest, const Measure& measure);
 
 /// Findings that are not to count.
 using Overlook = std::function<bool(const Finding&)>;
