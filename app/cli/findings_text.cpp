@@ -5,6 +5,7 @@
 
 #include "text/columns.h"
 #include "text/finding_text.h"
+#include "text/gathered_findings.h"
 
 namespace rangeline {
 namespace {
@@ -32,20 +33,23 @@ QString item(const QString& text, int width) {
     return QStringLiteral("  - ") + wrapped(text, width - 4).join(QStringLiteral("\n    ")) + '\n';
 }
 
-bool isUnplaced(const Finding& finding) {
-    return finding.code == FindingCode::NotPlaced;
+bool isUnplaced(const GatheredFinding& finding) {
+    return finding.shown.code == FindingCode::NotPlaced;
 }
 
-QString section(const std::vector<Finding>& findings, const TextContext& context, int width) {
-    QString text = heading(findings.front().severity, static_cast<int>(findings.size())) + '\n';
+QString section(const std::vector<GatheredFinding>& findings, const TextContext& context,
+                int width) {
+    QString text =
+        heading(findings.front().shown.severity, static_cast<int>(findings.size())) + '\n';
     const auto unplaced = std::ranges::count_if(findings, isUnplaced);
     if (unplaced > namedUnplaced) {
         text += item(
             tr("%1 steps are not placed yet: rangeline arrange places them.").arg(unplaced), width);
     }
-    for (const Finding& finding : findings) {
+    for (const GatheredFinding& finding : findings) {
         if (!isUnplaced(finding) || unplaced <= namedUnplaced) {
-            text += item(sentence(finding, context) + ' ' + hint(finding, context), width);
+            text +=
+                item(sentence(finding.shown, context) + ' ' + hint(finding.shown, context), width);
         }
     }
     return text + '\n';
@@ -56,8 +60,10 @@ QString section(const std::vector<Finding>& findings, const TextContext& context
 QString findingsText(const OpenedLesson& opened, int width) {
     QString text;
     for (const Severity severity : {Severity::Collision, Severity::Late, Severity::Caution}) {
-        std::vector<Finding> findings = opened.findings();
-        std::erase_if(findings, [severity](const Finding& f) { return f.severity != severity; });
+        std::vector<GatheredFinding> findings = gathered(opened.findings());
+        std::erase_if(findings, [severity](const GatheredFinding& row) {
+            return row.shown.severity != severity;
+        });
         if (!findings.empty()) {
             text += section(findings, opened.text(), width);
         } else if (severity == Severity::Collision) {

@@ -86,9 +86,9 @@ void FindingsPanel::listFindings() {
         const QSignalBlocker quiet(tree_);
         tree_->clear();
         QTreeWidgetItem* group = nullptr;
-        const std::vector<Finding>& findings = document_.findings();
-        for (int number = 0; number < std::ssize(findings); ++number) {
-            const Severity severity = findings[static_cast<std::size_t>(number)].severity;
+        findings_ = gathered(document_.findings());
+        for (int number = 0; number < std::ssize(findings_); ++number) {
+            const Severity severity = findings_[static_cast<std::size_t>(number)].shown.severity;
             if (group == nullptr ||
                 group->data(0, severityRole).toInt() != static_cast<int>(severity)) {
                 group = addGroup(severity);
@@ -97,7 +97,7 @@ void FindingsPanel::listFindings() {
         }
         tree_->expandAll();
     }
-    const bool none = document_.findings().empty();
+    const bool none = findings_.empty();
     nothing_->setText(document_.lesson().servings.empty()
                           ? tr("Here stands what collides, what is late and what to mind.")
                           : tr("Nothing collides, nothing is late.\n\nWhatever you move is checked "
@@ -107,7 +107,9 @@ void FindingsPanel::listFindings() {
 }
 
 QTreeWidgetItem* FindingsPanel::addGroup(Severity severity) {
-    const auto count = std::ranges::count(document_.findings(), severity, &Finding::severity);
+    const auto count = std::ranges::count_if(findings_, [severity](const GatheredFinding& row) {
+        return row.shown.severity == severity;
+    });
     auto* group = new QTreeWidgetItem(tree_);
     group->setText(
         0, tr("%1 (%2)").arg(severityText(severity), locale_.toString(static_cast<qint64>(count))));
@@ -118,7 +120,7 @@ QTreeWidgetItem* FindingsPanel::addGroup(Severity severity) {
 }
 
 void FindingsPanel::addFinding(QTreeWidgetItem& group, int number) {
-    const Finding& finding = document_.findings()[static_cast<std::size_t>(number)];
+    const Finding& finding = findings_[static_cast<std::size_t>(number)].shown;
     const TextContext text{document_.lesson(), document_.expanded(), locale_};
     auto* item = new QTreeWidgetItem(&group);
     item->setData(0, findingRole, number);
@@ -129,13 +131,12 @@ void FindingsPanel::addFinding(QTreeWidgetItem& group, int number) {
                       .arg(severityText(finding.severity), title(finding.code), item->text(0)));
 }
 
-const Finding* FindingsPanel::chosen() const {
+const GatheredFinding* FindingsPanel::chosen() const {
     const QTreeWidgetItem* item = tree_->currentItem();
     const int number = item == nullptr ? -1 : item->data(0, findingRole).toInt();
-    const auto& findings = document_.findings();
-    return number < 0 || number >= std::ssize(findings)
+    return number < 0 || number >= std::ssize(findings_)
                ? nullptr
-               : &findings[static_cast<std::size_t>(number)];
+               : &findings_[static_cast<std::size_t>(number)];
 }
 
 void FindingsPanel::chooseFor(const PlacementKey& key) {
@@ -143,7 +144,7 @@ void FindingsPanel::chooseFor(const PlacementKey& key) {
         QTreeWidgetItem* rows = tree_->topLevelItem(group);
         for (int row = 0; row < rows->childCount(); ++row) {
             const auto number = rows->child(row)->data(0, findingRole).toUInt();
-            const auto& keys = document_.findings()[number].keys;
+            const auto& keys = findings_[number].shown.keys;
             if (std::ranges::find(keys, key) != keys.end()) {
                 tree_->setCurrentItem(rows->child(row));
                 return;
@@ -153,15 +154,15 @@ void FindingsPanel::chooseFor(const PlacementKey& key) {
 }
 
 void FindingsPanel::jump() {
-    if (const Finding* finding = chosen()) {
-        Q_EMIT placeWanted(*finding);
+    if (const GatheredFinding* finding = chosen()) {
+        Q_EMIT placeWanted(finding->shown);
     }
 }
 
 // ---- what could be done ----
 
 void FindingsPanel::showChosen() {
-    const Finding* finding = chosen();
+    const GatheredFinding* finding = chosen();
     preview_->setChecked(false);
     Q_EMIT previewed({});
     repairPart_->setVisible(finding != nullptr);
@@ -169,17 +170,27 @@ void FindingsPanel::showChosen() {
         return;
     }
     const TextContext text{document_.lesson(), document_.expanded(), locale_};
-    hint_->setText(hint(*finding, text));
+    hint_->setText(hint(finding->shown, text));
     const Head& head = document_.lesson().head;
-    const bool needsNote = needsSafetyNote({*finding});
+    const bool needsNote = needsSafetyNote({finding->shown});
     note_->setText(needsNote ? safetyNote(head.profile, head.units, locale_) : QString());
     note_->setVisible(needsNote);
     listRepairs(*finding);
 }
 
-void FindingsPanel::listRepairs(const Finding& finding) {
+void FindingsPanel::listRepairs(const GatheredFinding& finding) {
     const TextContext text{document_.lesson(), document_.expanded(), locale_};
-    repairs_ = repairsFor(document_.state(), finding);
+    repairs_.clear();
+    for (const Finding& part : finding.parts) {
+        for (const Repair& repair : repairsFor(document_.state(), part)) {
+            const bool known = std::ranges::any_of(repairs_, [&repair](const Repair& other) {
+                return other.edit.changes == repair.edit.changes;
+            });
+            if (!known) {
+                repairs_.push_back(repair);
+            }
+        }
+    }
     const QSignalBlocker quiet(repairList_);
     repairList_->clear();
     for (const Repair& repair : repairs_) {

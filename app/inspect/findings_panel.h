@@ -9,6 +9,7 @@
 
 #include "document/lesson_document.h"
 #include "document/repairs.h"
+#include "text/gathered_findings.h"
 
 namespace rangeline {
 
@@ -33,16 +34,17 @@ class FindingsPanel : public QWidget {
     QWidget* makeRepairs();
     void listFindings();
     QTreeWidgetItem* addGroup(Severity severity);
-    void addFinding(QTreeWidgetItem& group, int finding);
-    const Finding* chosen() const;
+    void addFinding(QTreeWidgetItem& group, int row);
+    const GatheredFinding* chosen() const;
     void showChosen();
     void jump();
-    void listRepairs(const Finding& finding);
+    void listRepairs(const GatheredFinding& finding);
     void preview();
     void applyRepair();
 
     LessonDocument& document_;
     QLocale locale_;
+    std::vector<GatheredFinding> findings_;
     std::vector<Repair> repairs_;
     QStackedWidget* pages_ = nullptr;
     QLabel* nothing_ = nullptr;

@@ -14,6 +14,7 @@ class InstantField : public QWidget {
   public:
     InstantField(const QString& name, const QLocale& locale, QWidget* parent = nullptr);
 
+    void setTwelveHours(bool twelve) { clock_->setTwelveHours(twelve); }
     /// `serving` is the moment that instants are counted from.
     void setInstant(const std::optional<Instant>& instant, const QDateTime& serving);
     /// Nothing where it is not ticked. The wall clock shown is kept when serving has moved.

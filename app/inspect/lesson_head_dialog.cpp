@@ -184,7 +184,12 @@ QWidget* LessonHeadDialog::makeRules() {
 
 void LessonHeadDialog::fillClocks() {
     const Head& head = document_.lesson().head;
-    const QDateTime serving = Clock(head, locale_).moment(Instant::serving());
+    const Clock clock(head, locale_);
+    const QDateTime serving = clock.moment(Instant::serving());
+    serving_->setTwelveHours(clock.twelveHours());
+    for (InstantField* field : {opens_, cooking_, tasting_, out_}) {
+        field->setTwelveHours(clock.twelveHours());
+    }
     serving_->setMoment(serving);
     opens_->setInstant(head.kitchenOpens, serving);
     cooking_->setInstant(head.cookingMayStart, serving);

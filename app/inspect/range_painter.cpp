@@ -12,6 +12,7 @@ constexpr double gap = 8;
 constexpr double inset = 4;
 constexpr double thin = 1;
 constexpr double heavy = 2;
+constexpr double mostSpread = 2;
 
 QString tr(const char* text) {
     return QCoreApplication::translate("RangePicture", text);
@@ -49,15 +50,20 @@ class RangePainter {
     }
     void box(const BoxShape& shape) { out_.picture.push_back({shape, Part::Page, -1}); }
 
-    /// The time; what is left below it.
+    /// The time, and beside it or below it how long that is from plating; what is left below.
     QRectF caption(const QRectF& frame) {
         const double height = line(FontRole::Heading) + inset;
-        const QRectF row(frame.left(), frame.top(), frame.width(), height);
+        QRectF row(frame.left(), frame.top(), frame.width(), height);
         text(scene_.clock, FontRole::Heading, Colour::Ink, Align::Left, row);
         const double used = measure_.width(FontRole::Heading, scene_.clock) + 2 * gap;
-        text(scene_.toPlating, FontRole::Body, Colour::InkSoft, Align::Right,
-             row.adjusted(used, 0, 0, 0));
-        return frame.adjusted(0, height + inset, 0, 0);
+        const bool below = used + measure_.width(FontRole::Body, scene_.toPlating) > frame.width();
+        if (below) {
+            row = {frame.left(), row.bottom(), frame.width(), line(FontRole::Body)};
+        }
+        text(scene_.toPlating, FontRole::Body, Colour::InkSoft, below ? Align::Left : Align::Right,
+             below ? row : row.adjusted(used, 0, 0, 0));
+        return {frame.left(), row.bottom() + inset, frame.width(),
+                std::max(frame.bottom() - row.bottom() - inset, 0.0)};
     }
 
     // ---- the range ----
@@ -66,7 +72,9 @@ class RangePainter {
         const double millimetres = std::max(scene_.width.inMillimetres(), 1.0);
         const double deep = std::max(scene_.depth.inMillimetres(), 1.0);
         scale_ = std::min(room.width() / millimetres, room.height() / deep);
-        const QSizeF size(millimetres * scale_, deep * scale_);
+        // A low panel spreads the burners sideways: their names need the width.
+        across_ = std::min(room.width() / millimetres, mostSpread * scale_);
+        const QSizeF size(millimetres * across_, deep * scale_);
         top_ =
             QRectF(room.center().x() - size.width() / 2, room.top(), size.width(), size.height());
         box({.rect = top_,
@@ -79,7 +87,7 @@ class RangePainter {
     }
 
     QPointF centreOf(const BurnerScene& burner) const {
-        return {top_.left() + burner.fromLeft.inMillimetres() * scale_,
+        return {top_.left() + burner.fromLeft.inMillimetres() * across_,
                 top_.bottom() - burner.fromFront.inMillimetres() * scale_};
     }
 
@@ -121,7 +129,7 @@ class RangePainter {
               free ? Colour::GridStrong : Colour::Heavy, free ? thin : heavy,
               free ? Stroke::Dashed : Stroke::Solid);
         if (free) {
-            text(shortName(burner), FontRole::Small, Colour::InkSoft, Align::Centre, cell);
+            paintFreeName(shortName(burner), cell);
             return;
         }
         for (const StandingVessel& vessel : burner.vessels) {
@@ -129,6 +137,21 @@ class RangePainter {
             out_.targets.emplace_back(cell, vessel.key);
         }
         paintLabels(burner, cell);
+    }
+
+    void paintFreeName(const QString& name, const QRectF& cell) {
+        const double high = line(FontRole::Small);
+        const std::vector<QString> lines = measure_.wrapped(FontRole::Small, name, cell.width());
+        const double all = static_cast<double>(lines.size()) * high;
+        if (all > cell.height()) {
+            text(name, FontRole::Small, Colour::InkSoft, Align::Centre, cell);
+            return;
+        }
+        QRectF row(cell.left(), cell.center().y() - all / 2, cell.width(), high);
+        for (const QString& words : lines) {
+            text(words, FontRole::Small, Colour::InkSoft, Align::Centre, row);
+            row.translate(0, high);
+        }
     }
 
     /// "front left" without the word that all of them share.
@@ -264,7 +287,8 @@ class RangePainter {
     const TextMeasure& measure_;
     RangePicture out_;
     QRectF top_;
-    double scale_ = 1;  ///< units in a millimetre
+    double scale_ = 1;   ///< units in a millimetre
+    double across_ = 1;  ///< the same from left to right, where places count more than sizes
 };
 
 }  // namespace

@@ -179,6 +179,7 @@ void StepInspector::showPlaced(int node) {
     times_->setText(sentenceCase(tr("%1, %2").arg(
         clock.span(placed.interval), durationText(placed.interval.length(), locale_))));
     const QSignalBlocker quiet(start_);
+    start_->setTwelveHours(clock.twelveHours());
     start_->setMoment(clock.moment(placed.interval.begin));
     choices_->setChoices(equipmentChoices(document_.index(), text, *key_));
     pinned_->setChecked(placed.placement->pinned);

@@ -48,6 +48,12 @@ const char* variantOf(const Finding& finding) {
         return QT_TRANSLATE_NOOP("Finding",
                                  "{thing} is turned on to {0:mode}, but {b} wants {1:mode}.");
     }
+    if (finding.code == FindingCode::Danger && finding.keys.size() > 1) {
+        return QT_TRANSLATE_NOOP("Finding", "{all}: {0:danger}");
+    }
+    if (finding.code == FindingCode::HandsTwice && finding.keys.size() > 2) {
+        return QT_TRANSLATE_NOOP("Finding", "{thing} is wanted {span} for {all} at once.");
+    }
     if (finding.code == FindingCode::Danger && !finding.interval.empty()) {
         return QT_TRANSLATE_NOOP("Finding", "{a} at {at}: {0:danger}");
     }

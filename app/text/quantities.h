@@ -45,6 +45,8 @@ class Clock {
     QString span(const Interval& interval) const;
     /// "2027-10-09T17:10:00-05:00"
     QString iso(Instant instant) const;
+    /// Whether hours are counted to twelve and marked AM and PM, as US kitchens do.
+    bool twelveHours() const { return twelveHours_; }
 
   private:
     QString timeFormat(const QTime& time, bool marked) const;

@@ -18,6 +18,7 @@
 #include "inspect/range_view.h"
 #include "inspect/shelf_panel.h"
 #include "inspect/step_inspector.h"
+#include "text/gathered_findings.h"
 #include "text/quantities.h"
 #include "timeline_view/shelf_drag.h"
 #include "timeline_view/timeline_view.h"
@@ -126,7 +127,8 @@ void MainWindow::layOutDocks() {
     }
     const int side = std::clamp(width() / 5, 210, 380);
     resizeDocks({shelfDock_, findingsDock_}, {side, side + 40}, Qt::Horizontal);
-    resizeDocks({shelfDock_, rangeDock_}, {2 * height() / 5, 3 * height() / 5}, Qt::Vertical);
+    // The picture of the range is of use all the time, the shelf only while something lies on it.
+    resizeDocks({shelfDock_, rangeDock_}, {height() / 3, 2 * height() / 3}, Qt::Vertical);
     if (height() >= highEnough) {
         resizeDocks({findingsDock_, inspectorDock_}, {height() / 2, height() / 2}, Qt::Vertical);
     }
@@ -278,6 +280,15 @@ bool MainWindow::openFile(const QString& path) {
     return opened;
 }
 
+void MainWindow::goOnWith(Lesson lesson, const QString& path) {
+    document_.goOnWith(std::move(lesson), path);
+    lessonOpened(true);
+}
+
+void MainWindow::say(const QString& text) {
+    notice_->say(text);
+}
+
 void MainWindow::lessonOpened(bool opened) {
     pages_->setCurrentIndex(opened ? 1 : 0);
     actions_.setLessonOpen(opened);
@@ -316,9 +327,11 @@ void MainWindow::showTitle() {
 
 void MainWindow::showCounts() {
     const bool any = pages_->currentIndex() == 1;
-    const auto count = [&](Severity severity) {
-        return static_cast<int>(
-            std::ranges::count(document_.findings(), severity, &Finding::severity));
+    const std::vector<GatheredFinding> rows = gathered(document_.findings());
+    const auto count = [&rows](Severity severity) {
+        return static_cast<int>(std::ranges::count_if(rows, [severity](const GatheredFinding& row) {
+            return row.shown.severity == severity;
+        }));
     };
     const Clock clock(document_.lesson().head, locale_);
     counts_->setText(any ? tr("Served at %1   |   %2   |   %3   |   %4")
@@ -378,6 +391,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     settings.setValue(geometryKey, saveGeometry());
     settings.setValue(stateKey, saveState());
     event->accept();
+    Q_EMIT left();
 }
 
 void MainWindow::changeEvent(QEvent* event) {

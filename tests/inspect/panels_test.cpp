@@ -2,6 +2,7 @@
 
 #include <QAbstractButton>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMimeData>
 #include <algorithm>
 
@@ -11,6 +12,7 @@
 #include "inspect/small_kitchen.h"
 #include "inspect/step_inspector.h"
 #include "support/find_widget.h"
+#include "text/quantities.h"
 
 namespace rangeline::test {
 namespace {
@@ -69,6 +71,38 @@ TEST_F(Panels, PinningAndTakingOffTheTimeline) {
     click(inspector, "Back to the shelf");
     EXPECT_FALSE(document_.lesson().placements.contains(key("sear")));
     EXPECT_EQ(document_.undoStack().count(), 2);
+}
+
+TEST_F(Panels, TheStartIsShownAsTheRestOfTheWindowShowsTimes) {
+    LessonBuilder builder = smallKitchen();
+    for (const auto& [units, mark] :
+         {std::pair(Units::UsCustomary, true), {Units::Metric, false}}) {
+        builder.lesson.head.units = units;
+        open(builder.lesson);
+        StepInspector inspector(document_, locale_);
+        inspector.setKey(key("sear"));
+        auto* start = findNamed<QDateTimeEdit>(inspector, "Start");
+        ASSERT_NE(start, nullptr);
+        EXPECT_EQ(start->text().endsWith("M"), mark) << start->text().toStdString();
+    }
+}
+
+TEST_F(Panels, ATypedStartMayHaveTwelveHoursOrTwentyFour) {
+    open(smallKitchen().lesson);
+    const Clock clock(document_.lesson().head, locale_);
+    const QDateTime wanted = clock.moment(minute(-25));
+    for (const QString& form : {QStringLiteral("ddd HH:mm"), QStringLiteral("ddd h:mm AP"),
+                                QStringLiteral("ddd h:mm ap")}) {
+        StepInspector inspector(document_, locale_);
+        inspector.setKey(key("sear"));
+        auto* start = findNamed<QDateTimeEdit>(inspector, "Start");
+        start->findChild<QLineEdit*>()->setText(locale_.toString(wanted, form));
+        start->interpretText();
+        Q_EMIT start->editingFinished();
+        EXPECT_EQ(placed("sear").start, minute(-25)) << form.toStdString();
+        ASSERT_EQ(document_.undoStack().count(), 1);
+        document_.undoStack().undo();
+    }
 }
 
 // ---- the shelf ----

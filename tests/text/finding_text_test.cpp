@@ -47,7 +47,8 @@ bool isAboutTwo(FindingCode code) {
         FindingCode::WatchesTooMuch, FindingCode::WorksDuringTalk,
         FindingCode::TooEarlyAfter,  FindingCode::TooLateAfter,
         FindingCode::KeptTooLong,    FindingCode::OutOfTemperatureTooLong,
-        FindingCode::CrossContact,   FindingCode::AllergenContact};
+        FindingCode::CrossContact,   FindingCode::AllergenContact,
+        FindingCode::Danger};  // gathered from several steps
     return two.contains(code);
 }
 
@@ -62,6 +63,16 @@ TEST(FindingText, EveryCodeHasItsSentence) {
         EXPECT_EQ(text.contains("Roast the thighs"), !isWithoutSteps(finding.code))
             << text.toStdString();
         EXPECT_EQ(text.contains("Bake the gratin"), isAboutTwo(finding.code)) << text.toStdString();
+    }
+}
+
+TEST(FindingText, HandsWantedByManyNameThemAll) {
+    const Supper supper;
+    Finding finding = anyFinding(static_cast<int>(FindingCode::HandsTwice));
+    finding.keys.push_back(key("char"));
+    const QString text = sentence(finding, supper.context);
+    for (const PlacementKey& each : finding.keys) {
+        EXPECT_TRUE(text.contains(Names(supper.context).step(each))) << text.toStdString();
     }
 }
 
