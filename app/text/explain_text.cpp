@@ -127,7 +127,7 @@ QString notPossibleText(const Explanation& explanation) {
 QString noLaterText(const Explanation& explanation) {
     switch (explanation.status) {
         case ExplainStatus::Possible:
-            return tr("A better plan is possible: rangeline arrange finds it.");
+            return tr("It could start later, or be less late: such a plan is possible.");
         case ExplainStatus::Stopped:
             return tr("What keeps it from being better was not found within the time.");
         case ExplainStatus::NotProvedSmall:

@@ -14,8 +14,10 @@ namespace rangeline {
 
 struct ExplainOptions {
     std::uint64_t seed = 1;
-    /// Conflicts spent on one question, of which there are about as many as the answer has members.
-    std::int64_t conflictsPerQuestion = 20'000;
+    /// Conflicts spent on finding a first set; and on each question that makes it smaller, of which
+    /// there are about as many as the answer has members.
+    std::int64_t conflictsForFirst = 50'000;
+    std::int64_t conflictsPerQuestion = 2'000;
     std::optional<double> secondsLimit = 10;  ///< for all questions together; may stop anywhere
 };
 

@@ -173,6 +173,7 @@ class Trials {
         }
         ArrangeOptions limits;
         limits.seed = options_.explain.seed;
+        limits.aim = Aim::StartLate;
         limits.conflictLimit = conflictsForStart;
         limits.secondsLimit = secondsForStart;
         const ArrangeResult result = arrange(*lesson, limits, {}, stop_);

@@ -58,7 +58,8 @@ Answer Explainer::askNumbers(std::span<const int> numbers) {
     // The true literal keeps the list from being empty: no assumption is one too.
     assumptions.push_back(f_.yes());
     const engine::Goal goal{f_.yes().view, std::nullopt, false, assumptions};
-    const engine::Outcome outcome = search_.solve(goal, options_.conflictsPerQuestion);
+    const engine::Outcome outcome = search_.solve(
+        goal, conflictKnown_ ? options_.conflictsPerQuestion : options_.conflictsForFirst);
     if (outcome == engine::Outcome::Interrupted) {
         return {};
     }
@@ -117,6 +118,7 @@ Explanation Explainer::explain() {
         if (first.verdict == Verdict::Possible) {
             result.status = ExplainStatus::Possible;
         } else if (first.verdict == Verdict::NotPossible) {
+            conflictKnown_ = true;
             const auto ask = [this](std::span<const int> numbers) { return askNumbers(numbers); };
             const MinimalConflict conflict = minimalConflict(first.needed, ask);
             result.status =

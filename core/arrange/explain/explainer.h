@@ -49,6 +49,7 @@ class Explainer {
     std::vector<engine::Literal> aim_;       ///< always assumed
     bool possible_ = true;                   ///< without any requirement
     engine::Search search_;
+    bool conflictKnown_ = false;  ///< what is asked now makes it smaller
     std::int64_t questions_ = 0;
 };
 

@@ -23,6 +23,16 @@ std::int64_t rateOf(const Cook& cook) {
     return 10'000 / std::max(cook.pacePercent, 1);
 }
 
+/// No more work than that in any time, if `where` is true.
+void limitWork(Formulation& f, std::vector<EnergyTask> work, std::int64_t rate, Literal where) {
+    if (!f.engine.isTrue(where)) {
+        for (EnergyTask& task : work) {
+            task.presence = f.both(task.presence, where);
+        }
+    }
+    engine::addEnergy(f.engine, std::move(work), rate);
+}
+
 class CrewTogether {
   public:
     explicit CrewTogether(Formulation& f) : f_(f) {}
@@ -43,19 +53,23 @@ class CrewTogether {
                            of(f_.expanded.stations.ovens[turnOn.oven].group));
             }
         }
-        addNeededWashes();
+        if (!f_.requirements.switched()) {
+            addNeededWashes();  // what follows from that many requirements says little of each
+        }
         for (auto& [crew, work] : works_) {
             std::int64_t rate = 0;
+            Literal where = f_.yes();
             for (const int cook : crew) {
                 rate += rateOf(f_.cook(cook));
+                const int item = f_.expanded.stations.cooks[cook].item;
+                where = f_.both(where, f_.asked(RequirementKind::Hands, item));
             }
-            engine::addEnergy(f_.engine, std::move(work.energy), rate);
+            limitWork(f_, std::move(work.energy), rate, where);
             if (!work.washes.empty()) {
                 work.washes.insert(work.washes.end(), work.steps.begin(), work.steps.end());
                 engine::addEnergy(f_.engine, std::move(work.washes), rate);
             }
-            engine::addCumulative(f_.engine, std::move(work.hands),
-                                  static_cast<Value>(crew.size()));
+            f_.limit(std::move(work.hands), static_cast<Value>(crew.size()), where);
         }
     }
 
@@ -259,14 +273,21 @@ void addWaresTogether(Formulation& f) {
                 for (const WashVars::Way& way : wash.ways) {
                     takes = std::min(takes, way.takes);
                 }
-                held.push_back({taken.end, {wash.start, takes}, 1, wash.presence});
-                energy.push_back({taken.end, {wash.start, takes}, takes, wash.presence});
+                const Literal washed =
+                    f.both(wash.presence, f.asked(RequirementKind::Wash, static_cast<int>(c)));
+                held.push_back({taken.end, {wash.start, takes}, 1, washed});
+                energy.push_back({taken.end, {wash.start, takes}, takes, washed});
             }
         }
         const auto capacity = static_cast<Value>(set.size());
         if (held.size() > set.size()) {
-            engine::addCumulative(f.engine, std::move(held), capacity);
-            engine::addEnergy(f.engine, std::move(energy), capacity);
+            Literal where = f.yes();
+            for (const int unit : set) {
+                const int item = f.expanded.stations.wares[unit].item;
+                where = f.both(where, f.asked(RequirementKind::Wares, item));
+            }
+            f.limit(std::move(held), capacity, where);
+            limitWork(f, std::move(energy), capacity, where);
         }
     }
 }
@@ -278,16 +299,16 @@ void addBurnersTogether(Formulation& f) {
         energy.push_back({taken.begin, taken.end, shortestOf(f, hold.tasks), f.yes()});
     }
     if (f.lesson.head.groups.count == 1) {
-        engine::addEnergy(f.engine, std::move(energy),
-                          static_cast<std::int64_t>(f.lesson.kitchen.burners.size()));
+        limitWork(f, std::move(energy), static_cast<std::int64_t>(f.lesson.kitchen.burners.size()),
+                  f.asked(RequirementKind::Burners));
     }
 }
 
 }  // namespace
 
 void addTogether(Formulation& f) {
-    if (f.requirements.switched() || !f.possible) {
-        return;  // each requirement is to be felt by itself
+    if (!f.possible) {
+        return;
     }
     // What the links alone say of the instants is used below.
     if (!f.engine.propagate()) {
