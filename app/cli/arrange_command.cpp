@@ -11,6 +11,7 @@
 #include "cli/opened_lesson.h"
 #include "cli/output.h"
 #include "exchange/lesson_file.h"
+#include "exchange/words.h"
 #include "text/arrange_text.h"
 #include "text/fault_text.h"
 #include "text/machine_form.h"
@@ -65,6 +66,15 @@ bool readOptions(const Invocation& invocation, ArrangeOptions& options) {
         !readNumber(invocation, "--seed", 0, largestSeed, seed)) {
         return false;
     }
+    if (invocation.has("--aim")) {
+        options.aim = meaningOf<Aim>(invocation.value("--aim").toStdString());
+        if (!options.aim) {
+            complain(tr("There is no aim \"%1\". Use start-late, fresh, calm or few-pans.")
+                         .arg(invocation.value("--aim")));
+            return false;
+        }
+    }
+    options.stayClose = invocation.has("--stay-close");
     options.secondsLimit = limit;
     options.seed = static_cast<std::uint64_t>(seed);
     return true;

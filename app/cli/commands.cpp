@@ -22,6 +22,11 @@ constexpr std::array arrangeOptions = {
     Option{"--limit", "SECONDS",
            QT_TRANSLATE_NOOP("Command", "stop with the best plan so far (10 unless given)")},
     Option{"--seed", "N", QT_TRANSLATE_NOOP("Command", "another order of trying (1 unless given)")},
+    Option{"--aim", "NAME",
+           QT_TRANSLATE_NOOP("Command",
+                             "start-late, fresh, calm or few-pans, instead of the lesson's")},
+    Option{"--stay-close", nullptr,
+           QT_TRANSLATE_NOOP("Command", "move as little as possible, then the aim")},
     json,
 };
 

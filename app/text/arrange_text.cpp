@@ -12,16 +12,56 @@ QString tr(const char* text) {
 
 }  // namespace
 
+namespace {
+
+/// What the aim comes to: "food waits 42 min in all".
+QString figureText(Aim aim, std::int64_t value, const Clock& clock, const QLocale& locale) {
+    switch (aim) {
+        case Aim::StartLate:
+            return tr("it starts at %1").arg(clock.at(Instant::atSeconds(-value)));
+        case Aim::Fresh:
+            return tr("food waits and ovens are on for %1 in all")
+                .arg(durationText(Duration::seconds(value), locale));
+        case Aim::Calm:
+            return tr("the work at once comes to %1").arg(value);
+        case Aim::FewPans:
+            return tr("vessels used: %1").arg(value);
+    }
+    return {};
+}
+
+/// How far it may be from the best there can be.
+QString gapText(const ArrangeProgress& progress, const QLocale& locale) {
+    const std::int64_t gap = progress.aimBest.value_or(0) - progress.aimBound;
+    switch (progress.aim) {
+        case Aim::StartLate:
+        case Aim::Fresh:
+            return tr("at most %1 from the best there can be")
+                .arg(durationText(Duration::seconds(gap), locale));
+        case Aim::Calm:
+        case Aim::FewPans:
+            return tr("at most %1 from the best there can be").arg(gap);
+    }
+    return {};
+}
+
+}  // namespace
+
 QString arrangeText(const ArrangeResult& result, const Head& head, const QLocale& locale) {
     const Clock clock(head, locale);
-    const QString best = clock.at(result.last.best.value_or(result.last.bound));
+    const ArrangeProgress& last = result.last;
+    const QString figure = figureText(last.aim, last.aimBest.value_or(0), clock, locale);
     switch (result.status) {
         case ArrangeStatus::Proved:
-            return tr("Proved: no plan starts later than %1.").arg(best);
+            if (last.aim == Aim::StartLate) {
+                return tr("Proved: no plan starts later than %1.")
+                    .arg(clock.at(last.best.value_or(last.bound)));
+            }
+            return tr("Proved best: %1.").arg(figure);
         case ArrangeStatus::Found:
-            return tr("Found a plan that starts at %1. None can start later than %2; there may be "
-                      "a better one.")
-                .arg(best, clock.at(result.last.bound));
+            return last.aimBest ? tr("Found a plan: %1, %2.").arg(figure, gapText(last, locale))
+                                : tr("Found a plan that starts at %1; there may be a better one.")
+                                      .arg(clock.at(last.best.value_or(last.bound)));
         case ArrangeStatus::NotPossible:
             return tr(
                 "Not possible: no plan keeps all the rules. The placements stay as they "
@@ -34,10 +74,15 @@ QString arrangeText(const ArrangeResult& result, const Head& head, const QLocale
 
 QString progressText(const ArrangeProgress& progress, const Head& head, const QLocale& locale) {
     const Clock clock(head, locale);
-    return progress.best
-               ? tr("The best plan so far starts at %1; none can start later than %2.")
-                     .arg(clock.at(*progress.best), clock.at(progress.bound))
-               : tr("No plan yet; none can start later than %1.").arg(clock.at(progress.bound));
+    if (!progress.best) {
+        return tr("No plan yet; none can start later than %1.").arg(clock.at(progress.bound));
+    }
+    if (!progress.aimBest) {
+        return tr("A plan that starts at %1 is found; looking for a better one.")
+            .arg(clock.at(*progress.best));
+    }
+    return tr("The best plan so far: %1, %2.")
+        .arg(figureText(progress.aim, *progress.aimBest, clock, locale), gapText(progress, locale));
 }
 
 }  // namespace rangeline

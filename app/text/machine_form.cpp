@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "exchange/words.h"
 #include "text/arrange_text.h"
 #include "text/fault_text.h"
 #include "text/finding_text.h"
@@ -192,6 +193,11 @@ QJsonObject toMachine(const ArrangeResult& result, const Head& head, const QLoca
         form["best_start"] = clock.iso(*result.last.best);
         form["bound_seconds"] = number(result.last.bound.inSeconds());
         form["bound"] = clock.iso(result.last.bound);
+    }
+    form["aim"] = QString::fromStdString(std::string(wordOf(result.last.aim)));
+    if (result.last.aimBest) {
+        form["aim_best"] = number(*result.last.aimBest);
+        form["aim_bound"] = number(result.last.aimBound);
     }
     return form;
 }

@@ -26,8 +26,9 @@ struct ArrangeProgress {
     std::optional<Instant> best;  ///< the best plan found starts then
     Instant bound;                ///< no plan starts later than this
     Aim aim = Aim::StartLate;
-    /// What the aim is about, the smaller the better: seconds from the earliest start to serving,
-    /// weighted seconds of waiting, cook-minutes at once squared, vessels.
+    /// What the aim is about, the smaller the better: seconds from the earliest start to serving;
+    /// weighted seconds of waiting, and of ovens on before serving; cook-minutes at once squared;
+    /// vessels.
     std::optional<std::int64_t> aimBest;
     std::int64_t aimBound = 0;  ///< no plan has less
     std::int64_t conflicts = 0;

@@ -2,6 +2,7 @@
 // The words that stand for choices in a lesson file. One table each, for reading and writing.
 
 #include <array>
+#include <optional>
 #include <string_view>
 #include <utility>
 
@@ -67,6 +68,17 @@ constexpr std::string_view wordOf(Enum value) {
         }
     }
     return {};
+}
+
+/// What the word stands for; nothing if it is not in the table.
+template <class Enum>
+constexpr std::optional<Enum> meaningOf(std::string_view text) {
+    for (const auto& [word, meaning] : Words<Enum>::list) {
+        if (word == text) {
+            return meaning;
+        }
+    }
+    return std::nullopt;
 }
 
 }  // namespace rangeline

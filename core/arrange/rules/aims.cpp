@@ -27,7 +27,8 @@ class Waiting {
         for (const TurnOnVars& turnOn : f_.turnOns) {
             if (!turnOn.ways.empty()) {
                 terms_.push_back({engine::opposite(turnOn.start), 1});
-                constant_ += f_.latest;
+                // Until serving; where it may stay off, off must not be the longest of all.
+                constant_ += f_.engine.isTrue(turnOn.presence) ? 0 : f_.latest;
             }
         }
         const View total = f_.engine.newVariable(-most, most);
