@@ -8,6 +8,7 @@
 
 #include "arrange/engine/search.h"
 #include "arrange/rules/formulation.h"
+#include "base/random.h"
 #include "model/expand.h"
 
 namespace rangeline {
@@ -24,6 +25,11 @@ constexpr std::int64_t polishConflicts = 2000;
 /// Conflicts within which the old placements must lead to a plan; else they are forgotten.
 constexpr std::int64_t hintConflicts = 300;
 
+/// Conflicts of the first search for a better plan, before the neighbourhood of the best one is
+/// searched for a quarter as many; then half as much again each time.
+constexpr std::int64_t firstSlice = 1000;
+constexpr std::int64_t neighbourhoodConflicts = 150;
+
 constexpr std::array aimsInOrder{Aim::StartLate, Aim::Fresh, Aim::Calm, Aim::FewPans};
 
 class Arranger {
@@ -35,7 +41,8 @@ class Arranger {
           stop_(std::move(stop)),
           aim_(options.aim.value_or(lesson.head.aim)),
           expanded_(expand(lesson)),
-          f_(lesson, expanded_) {}
+          f_(lesson, expanded_),
+          random_(options.seed) {}
 
     ArrangeResult run() {
         if (!f_.possible || !f_.engine.propagate()) {
@@ -125,13 +132,53 @@ class Arranger {
             best_ = valueInBest(objective);
             goal.atMost = best_ - 1;
         }
+        std::int64_t slice = firstSlice;
         do {
-            if (!solve(goal, budget)) {
-                return settle(false);
+            const auto left = budget ? budget : std::optional(slice);
+            if (!solve(goal, left)) {
+                if (budget || !mayGoOn()) {
+                    return settle(false);
+                }
+                slice += slice / 2;
+                searchAround(slice / 4);
             }
-            goal.atMost = best_ - 1;
-        } while (outcome_ == Outcome::Solution);
+            if (found_) {
+                goal.atMost = best_ - 1;
+            }
+        } while (outcome_ != Outcome::Contradiction);
         return settle(true);
+    }
+
+    bool mayGoOn() const { return keepGoing() && conflictsLeft(1) != 0; }
+
+    /// Large-neighbourhood search (Shaw, 1998): most of the best plan is held, a stretch of time
+    /// and what must follow from it is planned anew; again and again for as many conflicts.
+    void searchAround(std::int64_t conflicts) {
+        if (!found_ || objective_ == f_.lateness) {
+            return;
+        }
+        const std::int64_t end = search_->conflicts() + conflicts;
+        while (search_->conflicts() < end && mayGoOn()) {
+            std::vector<Value> starts = search_->preferredStarts();
+            std::ranges::sort(starts);
+            const auto count = static_cast<std::int64_t>(starts.size());
+            const std::int64_t width = random_.between(count / 6, count / 2);
+            const std::int64_t first =
+                random_.between(0, std::max<std::int64_t>(count - width - 1, 0));
+            search_->keepOutside(starts[static_cast<std::size_t>(first)],
+                                 starts[static_cast<std::size_t>(first + width)] + 1,
+                                 objective_ == f_.earliestStart);
+            const std::int64_t before = search_->conflicts();
+            solve({objective_, best_ - 1, false}, neighbourhoodConflicts);
+            search_->keepNothing();
+            if (outcome_ == Outcome::Contradiction) {
+                return;  // whatever is held: no better plan is left
+            }
+            if (search_->conflicts() == before && outcome_ != Outcome::Solution) {
+                return;
+            }
+        }
+        outcome_ = Outcome::Interrupted;
     }
 
     /// Holds the objective at the best found for those that follow.
@@ -230,6 +277,7 @@ class Arranger {
     Expanded expanded_;
     rules::Formulation f_;
     engine::Search* search_ = nullptr;
+    Random random_;
     ArrangeResult result_;
     bool found_ = false;
     Outcome outcome_ = Outcome::Interrupted;

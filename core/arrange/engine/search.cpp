@@ -154,7 +154,16 @@ std::optional<Literal> Search::mostActive() {
     return std::nullopt;
 }
 
+std::optional<Literal> Search::nextKept() const {
+    const auto open = std::ranges::find_if(
+        kept_, [this](Literal l) { return !engine_.isTrue(l) && !engine_.isFalse(l); });
+    return open == kept_.end() ? std::nullopt : std::optional(*open);
+}
+
 std::optional<Literal> Search::nextDecision() {
+    if (const auto kept = nextKept()) {
+        return kept;
+    }
     if (followsOrder()) {
         if (const auto decision = latestFirst()) {
             return decision;
@@ -290,6 +299,38 @@ void Search::rememberValues() {
 void Search::suggest(View view, Value value) {
     found_ = suggested_ = true;
     saved_[at(view / 2)] = view % 2 == 0 ? value : -value;
+}
+
+void Search::keepOutside(Value from, Value to, bool earlierMayMove) {
+    kept_.clear();
+    for (const Group& group : groups_) {
+        const View start = group.start.view & ~1;
+        const std::optional<Value> saved = saved_[at(start / 2)];
+        if (!saved || (from <= *saved && *saved < to)) {
+            continue;
+        }
+        for (const std::vector<Literal>& set : group.sets) {
+            for (const Literal literal : set) {
+                if (saved_[at(literal.view / 2)] == 1 && literal.view % 2 == 0) {
+                    kept_.push_back(literal);
+                }
+            }
+        }
+        if (!earlierMayMove || *saved >= to) {
+            kept_.push_back({start, *saved});
+            kept_.push_back({opposite(start), -*saved});
+        }
+    }
+}
+
+std::vector<Value> Search::preferredStarts() const {
+    std::vector<Value> starts;
+    for (const Group& group : groups_) {
+        if (const auto saved = saved_[at((group.start.view & ~1) / 2)]) {
+            starts.push_back(*saved);
+        }
+    }
+    return starts;
 }
 
 void Search::forgetValues() {
