@@ -140,7 +140,7 @@ class Arranger {
                     return settle(false);
                 }
                 slice += slice / 2;
-                searchAround(slice / 4);
+                searchAround(objective_ == f_.earliestStart ? slice / 4 : 3 * slice);
             }
             if (found_) {
                 goal.atMost = best_ - 1;

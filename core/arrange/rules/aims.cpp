@@ -63,7 +63,26 @@ class Waiting {
     std::int64_t constant_ = 0;
 };
 
-/// Hands at work at once, squared, over time; in cook-minutes.
+/// Seconds that hands work at least, whoever does it.
+std::int64_t leastWork(const Formulation& f) {
+    std::int64_t total = 0;
+    for (const TaskVars& task : f.tasks) {
+        std::int64_t least = most;
+        for (const Staffing& staffing : task.staffings) {
+            std::int64_t work = 0;
+            for (const TimedSegment& segment : staffing.timing.segments) {
+                for (const Duration share : segment.shares) {
+                    work += share.inSeconds();
+                }
+            }
+            least = std::min(least, work);
+        }
+        total += task.staffings.empty() ? 0 : least;
+    }
+    return total;
+}
+
+/// Hands at work at once, squared, over time; in cook-minutes. At best never two at once.
 View addUnevenness(Formulation& f) {
     std::vector<engine::SquaresTask> work;
     for (const auto& hands : f.handsOf) {
@@ -71,7 +90,7 @@ View addUnevenness(Formulation& f) {
             work.push_back({task.start, task.end, task.presence});
         }
     }
-    const View total = f.engine.newVariable(0, most);
+    const View total = f.engine.newVariable(static_cast<Value>(leastWork(f) / 60), most);
     engine::addSquaresAtMost(f.engine, std::move(work), 60, total);
     return total;
 }
