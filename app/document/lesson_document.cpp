@@ -77,6 +77,11 @@ void LessonDocument::setLesson(Lesson lesson, const QString& path) {
     Q_EMIT changed({true, true, {}});
 }
 
+void LessonDocument::goOnWith(Lesson lesson, const QString& path) {
+    setLesson(std::move(lesson), path);
+    undoStack_.resetClean();
+}
+
 std::optional<Fault> LessonDocument::load(const QString& path) {
     auto loaded = loadLesson(path.toStdString());
     if (!loaded.ok()) {

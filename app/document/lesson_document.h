@@ -49,6 +49,8 @@ class LessonDocument : public QObject {
 
     /// Shows another lesson; undo begins anew. Requires validate(lesson) to be empty.
     void setLesson(Lesson lesson, const QString& path = {});
+    /// The same, with changes that are not saved in its file.
+    void goOnWith(Lesson lesson, const QString& path);
     /// On a fault everything stays as it was.
     std::optional<Fault> load(const QString& path);
     /// Saves and from then on belongs to that file.

@@ -38,6 +38,14 @@ class MainWindow : public QMainWindow {
     LessonFiles& files() { return files_; }
     /// On a fault says why and stays as it is.
     bool openFile(const QString& path);
+    /// Shows a lesson that has changes its file does not have yet; an empty path: it has no file.
+    void goOnWith(Lesson lesson, const QString& path);
+    /// A sentence above the timeline that stays until it is put away.
+    void say(const QString& text);
+
+  Q_SIGNALS:
+    /// The window closes; what was not saved is given up.
+    void left();
 
   protected:
     void closeEvent(QCloseEvent* event) override;
