@@ -280,6 +280,15 @@ bool MainWindow::openFile(const QString& path) {
     return opened;
 }
 
+void MainWindow::goOnWith(Lesson lesson, const QString& path) {
+    document_.goOnWith(std::move(lesson), path);
+    lessonOpened(true);
+}
+
+void MainWindow::say(const QString& text) {
+    notice_->say(text);
+}
+
 void MainWindow::lessonOpened(bool opened) {
     pages_->setCurrentIndex(opened ? 1 : 0);
     actions_.setLessonOpen(opened);
@@ -382,6 +391,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     settings.setValue(geometryKey, saveGeometry());
     settings.setValue(stateKey, saveState());
     event->accept();
+    Q_EMIT left();
 }
 
 void MainWindow::changeEvent(QEvent* event) {
