@@ -1,6 +1,8 @@
 #include "inspect/lesson_head_dialog.h"
 
 #include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QGroupBox>
 #include <QPushButton>
 #include <QScrollArea>
@@ -8,14 +10,13 @@
 #include <algorithm>
 
 #include "analysis/at.h"
+#include "model/dish_copy.h"
 #include "model/validate.h"
 #include "text/fault_text.h"
 #include "text/quantities.h"
 
 namespace rangeline {
 namespace {
-
-constexpr int mostCovers = 999;
 
 template <class Value>
 void addOption(QComboBox& list, const QString& name, Value value) {
@@ -71,19 +72,9 @@ QWidget* LessonHeadDialog::makeWhat() {
     name_ = new QLineEdit(QString::fromStdString(document_.lesson().head.name), box);
     name_->setAccessibleName(tr("Lesson"));
     form->addRow(tr("&Lesson"), name_);
-    for (const Serving& serving : document_.lesson().servings) {
-        auto* covers = new QSpinBox(box);
-        covers->setRange(1, mostCovers);
-        covers->setValue(serving.covers);
-        covers->setSuffix(tr(" covers"));
-        const QString dish = QString::fromStdString(serving.dish.name);
-        covers->setAccessibleName(tr("%1, covers").arg(dish));
-        auto* label = new QLabel(dish, box);
-        label->setWordWrap(true);
-        label->setBuddy(covers);
-        form->addRow(label, covers);
-        covers_.push_back(covers);
-    }
+    servings_ = new ServingsForm(document_.lesson().servings, box);
+    form->addRow(servings_);
+    connect(servings_, &ServingsForm::moreWanted, this, &LessonHeadDialog::addFromLesson);
     return box;
 }
 
@@ -239,19 +230,35 @@ std::vector<CookId> LessonHeadDialog::tickedCrew() const {
     return crew;
 }
 
-std::vector<Serving> LessonHeadDialog::filledServings() const {
-    std::vector<Serving> servings = document_.lesson().servings;
-    for (std::size_t number = 0; number < servings.size(); ++number) {
-        servings[number].covers = covers_[number]->value();
+void LessonHeadDialog::addFromLesson() {
+    const QString path = QFileDialog::getOpenFileName(this, tr("Dishes of another lesson"),
+                                                      QFileInfo(document_.path()).absolutePath(),
+                                                      tr("Lessons (*.json)"));
+    if (!path.isEmpty()) {
+        addDishesOf(path);
     }
-    return servings;
+}
+
+void LessonHeadDialog::addDishesOf(const QString& path) {
+    LessonDocument other;
+    if (const auto fault = other.load(path)) {
+        why_->setText(sentence(*fault));
+        why_->show();
+        return;
+    }
+    for (const Serving& serving : other.lesson().servings) {
+        servings_->add(serving);
+    }
+    why_->clear();
+    why_->hide();
 }
 
 void LessonHeadDialog::accept() {
     Lesson filled = document_.lesson();
     filled.head = filledHead();
-    filled.servings = filledServings();
-    // Both are judged together before either is applied, so that none is applied alone.
+    filled.servings = servings_->servings();
+    filled.choices = choicesFor(filled.choices, filled.servings);
+    // All are judged together before either is applied, so that none is applied alone.
     if (const auto faults = validate(filled, 1); !faults.empty()) {
         why_->setText(sentence(faults.front()));
         why_->show();
@@ -259,7 +266,8 @@ void LessonHeadDialog::accept() {
     }
     const GestureId gesture = document_.newGesture();
     const QString words = tr("change the lesson’s head");
-    for (Edit edit : {Edit(SetHead{filled.head}), Edit(SetServings{filled.servings})}) {
+    for (Edit edit : {Edit(SetChoices{filled.choices}), Edit(SetHead{filled.head}),
+                      Edit(SetServings{filled.servings})}) {
         if (const auto fault = document_.apply(std::move(edit), words, gesture)) {
             why_->setText(sentence(*fault));
             why_->show();

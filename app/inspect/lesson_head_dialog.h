@@ -7,11 +7,11 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QSpinBox>
 #include <vector>
 
 #include "document/lesson_document.h"
 #include "inspect/instant_field.h"
+#include "inspect/servings_form.h"
 
 namespace rangeline {
 
@@ -23,6 +23,8 @@ class LessonHeadDialog : public QDialog {
 
     /// Applies what is filled in, as one step of undo; stays open and says why where it is refused.
     void accept() override;
+    /// Adds all dishes of the lesson in that file to what is filled in; says why where it cannot.
+    void addDishesOf(const QString& path);
     /// Why it was refused, as a sentence; empty: it was not.
     QString refusal() const { return why_->text(); }
 
@@ -37,12 +39,12 @@ class LessonHeadDialog : public QDialog {
     QDateTime servingMoment() const;
     Head filledHead() const;
     std::vector<CookId> tickedCrew() const;
-    std::vector<Serving> filledServings() const;
+    void addFromLesson();
 
     LessonDocument& document_;
     QLocale locale_;
     QLineEdit* name_ = nullptr;
-    std::vector<QSpinBox*> covers_;
+    ServingsForm* servings_ = nullptr;
     ClockField* serving_ = nullptr;
     QComboBox* zone_ = nullptr;
     InstantField* opens_ = nullptr;

@@ -72,6 +72,7 @@ ShelfPanel::ShelfPanel(const LessonDocument& document, const QLocale& locale, Sh
     column->addWidget(tree_, 1);
     column->addWidget(hint_);
     column->addWidget(place_, 0, Qt::AlignHCenter);
+    column->addStretch();
     connect(place_, &QPushButton::clicked, this, &ShelfPanel::pickUp);
     connect(tree_, &QTreeWidget::itemActivated, this, &ShelfPanel::pickUp);
     connect(tree_, &QTreeWidget::currentItemChanged, this, [this](const QTreeWidgetItem* item) {
@@ -105,7 +106,8 @@ void ShelfPanel::list() {
     }
     tree_->expandAll();
     tree_->setCurrentItem(tree_->topLevelItem(0));
-    place_->setEnabled(count_ > 0);
+    tree_->setVisible(count_ > 0);
+    place_->setVisible(count_ > 0);
     hint_->setText(count_ > 0  ? tr("Drag a component or a step onto a burner or an oven slot, or "
                                      "pick it up and click where it goes.")
                    : tasks > 0 ? tr("Everything is placed. What you take off the timeline comes "

@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QMimeData>
+#include <QSpinBox>
 #include <algorithm>
 
 #include "inspect/findings_panel.h"
@@ -190,6 +191,47 @@ TEST_F(Panels, CoversAndServingTimeAreOneStepOfUndo) {
     EXPECT_NE(document_.lesson().head.servingTime, before.head.servingTime);
     document_.undoStack().undo();
     EXPECT_EQ(document_.lesson(), before);
+}
+
+TEST_F(Panels, ADishServedOnceMoreLaterAndTakenOutAgainAreEachOneStepOfUndo) {
+    open(smallKitchen().lesson);
+    const Lesson before = document_.lesson();
+    const QString name = QString::fromStdString(before.servings.front().dish.name);
+    {
+        LessonHeadDialog dialog(document_, locale_);
+        click(dialog, name + ", once more");
+        QCoreApplication::processEvents();
+        auto* form = dialog.findChild<ServingsForm*>();
+        ASSERT_EQ(form->servings().size(), 2U);
+        form->findChildren<QSpinBox*>().back()->setValue(15);
+        dialog.accept();
+        ASSERT_EQ(dialog.refusal(), QString());
+    }
+    const auto& servings = document_.lesson().servings;
+    ASSERT_EQ(servings.size(), 2U);
+    EXPECT_EQ(servings[1].offset, 15_min);
+    EXPECT_NE(servings[1].dish.id, servings[0].dish.id);
+    EXPECT_EQ(document_.lesson().placements, before.placements);
+    {
+        LessonHeadDialog dialog(document_, locale_);
+        click(dialog, name + ", take out");
+        QCoreApplication::processEvents();
+        dialog.accept();
+        ASSERT_EQ(dialog.refusal(), QString());
+    }
+    EXPECT_EQ(document_.lesson().servings.size(), 1U);
+    document_.undoStack().undo();
+    EXPECT_EQ(document_.lesson().servings.size(), 2U);
+    document_.undoStack().undo();
+    EXPECT_EQ(document_.lesson(), before);
+}
+
+TEST_F(Panels, AFileThatIsNoLessonAddsNoDishesAndSaysWhy) {
+    open(smallKitchen().lesson);
+    LessonHeadDialog dialog(document_, locale_);
+    dialog.addDishesOf(QStringLiteral("no-such-lesson.json"));
+    EXPECT_FALSE(dialog.refusal().isEmpty());
+    EXPECT_EQ(dialog.findChild<ServingsForm*>()->servings().size(), 1U);
 }
 
 TEST_F(Panels, AHeadThatIsLeftAsItIsChangesNothing) {
