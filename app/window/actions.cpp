@@ -49,6 +49,9 @@ Actions::Actions(QMainWindow& window)
       arrangeShelf(make(window, tr("Arrange the shel&f only"),
                         tr("Find places for what is on the shelf; all else stays"),
                         QKeySequence(Qt::SHIFT | Qt::Key_F5))),
+      arrangeClose(make(window, tr("Arrange &moving little"),
+                        tr("Mend the plan and leave everything as near to where it is as can be"),
+                        QKeySequence(Qt::CTRL | Qt::Key_F5))),
       closer(make(window, tr("&Closer"), tr("See less time, larger"), QKeySequence::ZoomIn)),
       wider(make(window, tr("&Wider"), tr("See more time, smaller"), QKeySequence::ZoomOut)),
       fit(make(window, tr("Whole &lesson"), tr("See the whole lesson"),
@@ -78,7 +81,7 @@ void Actions::fillEditMenu(QMenu& menu) {
 void Actions::fillMenus(QMainWindow& window) {
     fillFileMenu(*window.menuBar()->addMenu(tr("&Lesson")));
     fillEditMenu(*window.menuBar()->addMenu(tr("&Change")));
-    window.menuBar()->addMenu(tr("&Arrange"))->addActions({arrange, arrangeShelf});
+    window.menuBar()->addMenu(tr("&Arrange"))->addActions({arrange, arrangeShelf, arrangeClose});
     view = window.menuBar()->addMenu(tr("&Show"));
     view->addActions({closer, wider, fit, onlyUsed});
     view->addSeparator();
@@ -120,8 +123,8 @@ void Actions::drawIcons(const QPalette& palette) {
 }
 
 void Actions::setLessonOpen(bool lessonOpen) {
-    for (QAction* action : {save, saveAs, print, head, arrange, arrangeShelf, closer, wider, fit,
-                            onlyUsed, pickUp, pin, earlier, later, toShelf}) {
+    for (QAction* action : {save, saveAs, print, head, arrange, arrangeShelf, arrangeClose, closer,
+                            wider, fit, onlyUsed, pickUp, pin, earlier, later, toShelf}) {
         action->setEnabled(lessonOpen);
     }
 }

@@ -26,6 +26,7 @@ struct Actions {
     QAction* toShelf;
     QAction* arrange;
     QAction* arrangeShelf;
+    QAction* arrangeClose;
     QAction* closer;
     QAction* wider;
     QAction* fit;

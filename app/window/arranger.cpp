@@ -51,7 +51,9 @@ void Arranger::start(ArrangeScope scope, const ArrangeOptions& options) {
     scope_ = scope;
     text_->setText(tr("Looking for a first plan ..."));
     stop_->setEnabled(true);
-    job_.start(asArranged(), options);
+    ArrangeOptions chosen = options;
+    chosen.stayClose = scope == ArrangeScope::Close;
+    job_.start(asArranged(), chosen);
     show();
 }
 

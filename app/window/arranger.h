@@ -18,6 +18,7 @@ namespace rangeline {
 enum class ArrangeScope : std::uint8_t {
     All,    ///< everything that is not pinned
     Shelf,  ///< only what is not placed; all else stays where it is
+    Close,  ///< everything that is not pinned, each as little from where it is as can be
 };
 
 class Arranger : public QDialog {

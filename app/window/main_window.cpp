@@ -214,6 +214,8 @@ void MainWindow::connectArranging() {
     connect(actions_.arrange, &QAction::triggered, this, [start] { start(ArrangeScope::All); });
     connect(actions_.arrangeShelf, &QAction::triggered, this,
             [start] { start(ArrangeScope::Shelf); });
+    connect(actions_.arrangeClose, &QAction::triggered, this,
+            [start] { start(ArrangeScope::Close); });
     connect(arranger_, &Arranger::done, this, [this](const QString& text, bool planned) {
         notice_->say(text);
         if (planned) {
