@@ -38,7 +38,8 @@ constexpr std::array explainOptions = {
 
 constexpr std::array printOptions = {
     Option{"-o", "OUT.pdf", QT_TRANSLATE_NOOP("Command", "the PDF to write")},
-    Option{"--sheet", "NAME", QT_TRANSLATE_NOOP("Command", "timeline, unless given")},
+    Option{"--sheet", "NAME",
+           QT_TRANSLATE_NOOP("Command", "timeline, unless given; all for every sheet")},
     Option{"--paper", "a4|letter",
            QT_TRANSLATE_NOOP("Command", "letter for °F lessons, else a4, unless given")},
     json,
@@ -57,7 +58,7 @@ constexpr std::array rows = {
                 "says why a lesson is not possible, or what decides plating, and what would "
                 "help"),
             explainOptions, false, runExplain},
-    Command{"print", QT_TRANSLATE_NOOP("Command", "writes the station timeline as PDF"),
+    Command{"print", QT_TRANSLATE_NOOP("Command", "writes sheets for the kitchen as PDF"),
             printOptions, true, runPrint},
     Command{"list", QT_TRANSLATE_NOOP("Command", "lists what is in a book"), jsonOnly, false,
             runList, "BOOK", 1, 1},

@@ -31,18 +31,35 @@ std::optional<Paper> paperOf(const Invocation& invocation, Units units) {
     return std::nullopt;
 }
 
-const Sheet* sheetOf(const Invocation& invocation) {
+/// One sheet, or for "all" every one; none, after saying so, if there is no such sheet.
+std::vector<const Sheet*> sheetsOf(const Invocation& invocation) {
     const QString name = invocation.has("--sheet") ? invocation.value("--sheet")
                                                    : QString::fromUtf8(sheets().front().key.data());
-    const Sheet* sheet = findSheet(name.toStdString());
-    if (sheet == nullptr) {
-        QStringList known;
-        for (const Sheet& each : sheets()) {
-            known << QString::fromUtf8(each.key.data(), static_cast<int>(each.key.size()));
+    std::vector<const Sheet*> chosen;
+    QStringList known{QStringLiteral("all")};
+    for (const Sheet& each : sheets()) {
+        const QString key =
+            QString::fromUtf8(each.key.data(), static_cast<qsizetype>(each.key.size()));
+        known << key;
+        if (name == key || (name == known.front() && each.inAll)) {
+            chosen.push_back(&each);
         }
+    }
+    if (chosen.empty()) {
         complain(tr("There is no sheet “%1”; choose from: %2.").arg(name, known.join(", ")));
     }
-    return sheet;
+    return chosen;
+}
+
+std::vector<PrintedSheet> makeSheets(const OpenedLesson& opened,
+                                     const std::vector<const Sheet*>& chosen, Paper paper) {
+    const TimelineInput input{opened.index(), opened.text(), opened.findings(), opened.plating()};
+    std::vector<PrintedSheet> made;
+    for (const Sheet* sheet : chosen) {
+        const PageLayout layout{paper, sheet->orientation};
+        made.push_back({sheet->make(input, layout), layout});
+    }
+    return made;
 }
 
 }  // namespace
@@ -53,26 +70,31 @@ Exit runPrint(const Invocation& invocation) {
         return Exit::Unusable;
     }
     const auto opened = openLesson(invocation);
-    const Sheet* sheet = opened ? sheetOf(invocation) : nullptr;
-    const auto paper = sheet ? paperOf(invocation, opened->lesson().head.units) : std::nullopt;
+    const auto chosen = opened ? sheetsOf(invocation) : std::vector<const Sheet*>();
+    const auto paper =
+        chosen.empty() ? std::nullopt : paperOf(invocation, opened->lesson().head.units);
     if (!paper) {
         return Exit::Unusable;
     }
-    const PageLayout layout{*paper, sheet->orientation};
-    const TimelineInput input{opened->index(), opened->text(), opened->findings(),
-                              opened->plating()};
-    const SheetPages pages = sheet->make(input, layout);
+    const std::vector<PrintedSheet> made = makeSheets(*opened, chosen, *paper);
+    const bool one = made.size() == 1;
+    const QString title =
+        one ? made.front().pages.title : QString::fromStdString(opened->lesson().head.name);
     const QString path = invocation.value("-o");
-    if (const auto fault = savePdf(QFile::encodeName(path).toStdString(), pages, layout)) {
+    if (const auto fault = savePdf(QFile::encodeName(path).toStdString(), made, title)) {
         complain(QStringLiteral("%1: %2").arg(path, sentence(*fault)));
         return Exit::Unusable;
     }
+    std::size_t pages = 0;
+    for (const PrintedSheet& sheet : made) {
+        pages += sheet.pages.pages.size();
+    }
     if (invocation.has("--json")) {
-        say(QJsonObject{{"file", path}, {"pages", static_cast<int>(pages.pages.size())}});
+        say(QJsonObject{{"file", path}, {"pages", static_cast<int>(pages)}});
     } else {
         say(tr("%1 printed to %2 (pages: %3).\n")
-                .arg(sheet->title(), path)
-                .arg(pages.pages.size()));
+                .arg(one ? chosen.front()->title() : tr("All sheets"), path)
+                .arg(pages));
     }
     return Exit::Fine;
 }

@@ -1,11 +1,12 @@
 #include "print/notes.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <map>
 
 #include "analysis/at.h"
 #include "analysis/use_index.h"
+#include "print/print_text.h"
+#include "print/step_cells.h"
 #include "text/finding_text.h"
 #include "text/plan_text.h"
 #include "text/plating_text.h"
@@ -15,10 +16,6 @@ namespace rangeline {
 namespace {
 
 constexpr double indent = 12;
-
-QString words(const char* text) {
-    return QCoreApplication::translate("Print", text);
-}
 
 const TimelineItem* itemOf(const TimelineModel& model, const PlacementKey& key) {
     const auto item = std::ranges::find(model.items, key, &TimelineItem::key);
@@ -103,26 +100,12 @@ QString spareCell(const TimelineItem& item, const QLocale& locale) {
     return item.pinned ? words("pinned") : durationText(item.spare, locale);
 }
 
-/// Places, and how hot the burner is.
-QString whereCell(const UseIndex& index, const PlanRow& row) {
-    const int node = index.nodeOf(row.key);
-    const BurnerHeat* heat =
-        index.isTask(node) ? std::get_if<BurnerHeat>(&index.step(node).heat) : nullptr;
-    return heat == nullptr || heat->level.empty()
-               ? row.where
-               : words("%1, %2").arg(row.where, QString::fromStdString(heat->level));
-}
-
 std::vector<QString> cells(const TimelineInput& input, const TimelineItem& item,
                            const PlanRow& row) {
-    QString what = item.collides ? words("%1 (collision)").arg(row.step) : row.step;
-    if (!row.cue.isEmpty()) {
-        what = words("%1: %2").arg(what, row.cue);
-    }
     return {QString::number(item.number),
             row.clock,
             row.toPlating,
-            what,
+            whatCell(row, item.collides),
             row.length,
             whereCell(input.index, row),
             row.who,
@@ -142,11 +125,8 @@ void addRunningOrder(const TimelineInput& input, const TimelineModel& model, Tex
                                               {words("To spare"), 11.5}};
     const std::vector<PlanRow> plan = planRows(input.index, input.text);
     std::vector<std::vector<QString>> rows;
-    for (const TimelineItem& item : model.items) {
-        const auto row = std::ranges::find(plan, item.key, &PlanRow::key);
-        if (row != plan.end()) {
-            rows.push_back(cells(input, item, *row));
-        }
+    for (const NumberedRow& each : numberedRows(model, plan)) {
+        rows.push_back(cells(input, each.item, each.row));
     }
     flow.table(columns, rows);
 }
@@ -155,8 +135,12 @@ void addNotes(const TimelineInput& input, const TimelineModel& model, TextFlow& 
     addDeciding(input, model, flow);
     addFindings(input, Severity::Collision, words("Collisions"), flow);
     addFindings(input, Severity::Late, words("Late"), flow);
-    addFindings(input, Severity::Caution, words("Cautions"), flow);
     addDangers(input, model, flow);
+    addCautions(input, flow);
+}
+
+void addCautions(const TimelineInput& input, TextFlow& flow) {
+    addFindings(input, Severity::Caution, words("Cautions"), flow);
     const std::vector<Finding> all(input.findings.begin(), input.findings.end());
     if (needsSafetyNote(all)) {
         const Head& head = input.text.lesson.head;

@@ -9,6 +9,8 @@ namespace rangeline {
 void addRunningOrder(const TimelineInput& input, const TimelineModel& model, TextFlow& flow);
 /// What decides plating, then collisions, lateness and cautions in words.
 void addNotes(const TimelineInput& input, const TimelineModel& model, TextFlow& flow);
+/// Cautions in words, and whose limits they are.
+void addCautions(const TimelineInput& input, TextFlow& flow);
 
 /// For the foot of every page: to follow the local food code.
 QString guidanceNote(SafetyProfile profile);

@@ -2,6 +2,7 @@
 
 #include <QByteArray>
 #include <optional>
+#include <span>
 #include <string>
 
 #include "base/result.h"
@@ -17,7 +18,18 @@ inline constexpr double pixelsPerPoint = 10;
 /// would be lost. Needs a QGuiApplication.
 Result<QByteArray, Fault> writePdf(const SheetPages& sheet, const PageLayout& layout);
 
-/// The same into a file, which is replaced only by a whole one.
+/// A sheet and the paper that it was made for.
+struct PrintedSheet {
+    SheetPages pages;
+    PageLayout layout;
+};
+
+/// Several sheets one after the other. Requires at least one.
+Result<QByteArray, Fault> writePdf(std::span<const PrintedSheet> sheets, const QString& title);
+/// Into a file, which is replaced only by a whole one.
+std::optional<Fault> savePdf(const std::string& path, std::span<const PrintedSheet> sheets,
+                             const QString& title);
+
 std::optional<Fault> savePdf(const std::string& path, const SheetPages& sheet,
                              const PageLayout& layout);
 

@@ -3,6 +3,11 @@
 #include <algorithm>
 #include <array>
 
+#include "print/cautions_sheet.h"
+#include "print/equipment_sheet.h"
+#include "print/mise_en_place_sheet.h"
+#include "print/order_of_work_sheet.h"
+#include "print/shopping_sheet.h"
 #include "print/station_timeline_sheet.h"
 
 namespace rangeline {
@@ -10,6 +15,12 @@ namespace {
 
 constexpr std::array rows = {
     Sheet{"timeline", stationTimelineTitle, Orientation::Landscape, makeStationTimeline},
+    Sheet{"order", orderOfWorkTitle, Orientation::Portrait, makeOrderOfWork},
+    Sheet{"order-to-fill", orderToFillTitle, Orientation::Landscape, makeOrderToFill, false},
+    Sheet{"mise-en-place", miseEnPlaceTitle, Orientation::Portrait, makeMiseEnPlace},
+    Sheet{"equipment", equipmentTitle, Orientation::Portrait, makeEquipment},
+    Sheet{"cautions", cautionsTitle, Orientation::Portrait, makeCautions},
+    Sheet{"shopping", shoppingTitle, Orientation::Portrait, makeShopping},
 };
 
 }  // namespace

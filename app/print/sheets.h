@@ -26,6 +26,7 @@ struct Sheet {
     Orientation orientation;  ///< unless the cook wants another
     /// Needs a QGuiApplication, for the fonts. The same input gives the same pages.
     SheetPages (*make)(const TimelineInput& input, const PageLayout& layout);
+    bool inAll = true;  ///< printed when all sheets are asked for
 };
 
 std::span<const Sheet> sheets();

@@ -1,13 +1,14 @@
 #include "print/station_timeline_sheet.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <array>
 
 #include "print/legend.h"
+#include "print/lesson_facts.h"
 #include "print/notes.h"
 #include "print/page_frame.h"
 #include "print/pdf_writer.h"
+#include "print/print_text.h"
 #include "print/timeline_pages.h"
 #include "timeline/primitives_qt.h"
 #include "timeline/timeline_painter.h"
@@ -19,56 +20,6 @@ namespace {
 constexpr std::array enlargements = {1.35, 1.2, 1.1, 1.0};
 constexpr double legendGap = 6;
 
-QString words(const char* text) {
-    return QCoreApplication::translate("Print", text);
-}
-
-QString q(const std::string& text) {
-    return QString::fromStdString(text);
-}
-
-QString crewText(const Lesson& lesson) {
-    QStringList names;
-    for (const CookId& cook : lesson.head.crew) {
-        const int item = cookItem(lesson.kitchen, cook);
-        names << (item < 0 ? q(cook.text)
-                           : q(lesson.kitchen.cooks[static_cast<std::size_t>(item)].name));
-    }
-    return listText(names);
-}
-
-QString dishesText(const Lesson& lesson) {
-    QStringList dishes;
-    for (const Serving& serving : lesson.servings) {
-        dishes << words("%1 for %2").arg(q(serving.dish.name), QString::number(serving.covers));
-    }
-    return listText(dishes);
-}
-
-/// When, what, for how many, who, in which units, and how many collisions are left.
-QString factsText(const TimelineInput& input) {
-    const TextContext& text = input.text;
-    const Head& head = text.lesson.head;
-    const Clock clock(head, text.locale);
-    const QDateTime serving = clock.moment(Instant::serving());
-    QStringList facts;
-    facts << words("Serve at %1, %2")
-                 .arg(clock.at(Instant::serving()),
-                      text.locale.toString(serving.date(), QLocale::LongFormat));
-    facts << dishesText(text.lesson) << words("Crew: %1").arg(crewText(text.lesson));
-    if (head.groups.count > 1) {
-        facts << words("%1 groups").arg(QString::number(head.groups.count));
-    }
-    facts << (head.units == Units::UsCustomary ? words("temperatures in °F")
-                                               : words("temperatures in °C"));
-    const auto collisions =
-        std::ranges::count(input.findings, Severity::Collision, &Finding::severity);
-    if (collisions > 0) {
-        facts << words("collisions: %1, listed at the end").arg(QString::number(collisions));
-    }
-    return facts.join(QStringLiteral("  ·  "));
-}
-
 class SheetMaker {
   public:
     SheetMaker(const TimelineInput& input, const PageLayout& layout)
@@ -76,7 +27,7 @@ class SheetMaker {
           layout_(layout),
           model_(buildTimeline(input)),
           name_(q(input.text.lesson.head.name)),
-          facts_(factsText(input)) {}
+          facts_(lessonFacts(input, words("listed at the end"))) {}
 
     SheetPages run() {
         sheet_.title = words("%1: station timeline").arg(name_);

@@ -11,6 +11,7 @@ namespace {
 constexpr double columnGap = 10;
 constexpr double rowGap = 2.5;
 constexpr double ruleWidth = 0.5;
+constexpr double markedRuleWidth = 1.2;
 
 }  // namespace
 
@@ -107,24 +108,55 @@ void TextFlow::tableHead(const std::vector<TableColumn>& columns) {
     y_ += height + rowGap;
 }
 
-void TextFlow::tableRow(const std::vector<TableColumn>& columns, const Cells& cells) {
+void TextFlow::tableRule(const std::vector<TableColumn>& columns, const Cells& cells) {
+    bool marked = false;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        marked = marked || (columns[i].kind == CellKind::Mark && !cells[i].empty() &&
+                            !cells[i].front().isEmpty());
+    }
+    pages_.back().push_back({LineShape{{body_.left(), y_},
+                                       {body_.right(), y_},
+                                       marked ? Colour::Ink : Colour::GridStrong,
+                                       marked ? markedRuleWidth : ruleWidth},
+                             Part::Page});
+}
+
+void TextFlow::tableCell(const TableColumn& column, const std::vector<QString>& lines,
+                         const QRectF& room) {
     Picture& page = pages_.back();
-    page.push_back(
-        {LineShape{{body_.left(), y_}, {body_.right(), y_}, Colour::GridStrong, ruleWidth},
-         Part::Page});
+    const double height = measure_.lineHeight(column.font);
+    BoxShape box;
+    box.outline = Colour::Outline;
+    box.outlineWidth = ruleWidth;
+    if (column.kind == CellKind::Tick) {
+        const double size = std::min(height * 0.75, room.width());
+        box.rect = QRectF(room.left(), room.top() + (height - size) / 2, size, size);
+        page.push_back({box, Part::Page});
+        return;
+    }
+    if (column.kind == CellKind::Blank) {
+        box.rect = room;
+        page.push_back({box, Part::Page});
+        return;
+    }
+    double top = room.top();
+    for (const QString& text : lines) {
+        addText(measure_, page, Part::Page, -1, {text, {}, column.font, Colour::Ink},
+                QRectF(room.left(), top, room.width(), height));
+        top += height;
+    }
+}
+
+void TextFlow::tableRow(const std::vector<TableColumn>& columns, const Cells& cells) {
+    tableRule(columns, cells);
+    const double height = heightOf(columns, cells);
     double left = body_.left();
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const double width = widthOf(columns, columns[i]);
-        const double height = measure_.lineHeight(columns[i].font);
-        double top = y_ + rowGap;
-        for (const QString& text : cells[i]) {
-            addText(measure_, page, Part::Page, -1, {text, {}, columns[i].font, Colour::Ink},
-                    QRectF(left, top, width, height));
-            top += height;
-        }
+        tableCell(columns[i], cells[i], QRectF(left, y_ + rowGap, width, height - 2 * rowGap));
         left += width + columnGap;
     }
-    y_ += heightOf(columns, cells);
+    y_ += height;
 }
 
 void TextFlow::table(const std::vector<TableColumn>& columns,

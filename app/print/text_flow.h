@@ -1,6 +1,7 @@
 #pragma once
 // Headings, paragraphs and tables that run over as many pages as they need.
 
+#include <cstdint>
 #include <functional>
 #include <vector>
 
@@ -9,10 +10,18 @@
 
 namespace rangeline {
 
+enum class CellKind : std::uint8_t {
+    Text,
+    Mark,   ///< text; where there is any, the row begins with a heavier rule
+    Tick,   ///< a box to tick
+    Blank,  ///< a box to write in
+};
+
 struct TableColumn {
     QString title;
     double share = 1;  ///< of the width, against the other columns' shares
     FontRole font = FontRole::Body;
+    CellKind kind = CellKind::Text;
 };
 
 class TextFlow {
@@ -27,6 +36,8 @@ class TextFlow {
     void table(const std::vector<TableColumn>& columns,
                const std::vector<std::vector<QString>>& rows);
     void space(double height);
+    /// What follows begins on a new page, if there is anything yet.
+    void breakPage() { y_ = body_.bottom(); }
 
     std::vector<Picture> takePages() { return std::move(pages_); }
 
@@ -38,6 +49,9 @@ class TextFlow {
     void line(const QString& text, FontRole font, double left);
     Cells wrap(const std::vector<TableColumn>& columns, const std::vector<QString>& row) const;
     double heightOf(const std::vector<TableColumn>& columns, const Cells& cells) const;
+    void tableRule(const std::vector<TableColumn>& columns, const Cells& cells);
+    void tableCell(const TableColumn& column, const std::vector<QString>& lines,
+                   const QRectF& room);
     void tableHead(const std::vector<TableColumn>& columns);
     void tableRow(const std::vector<TableColumn>& columns, const Cells& cells);
     double widthOf(const std::vector<TableColumn>& columns, const TableColumn& column) const;

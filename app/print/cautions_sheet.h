@@ -1,0 +1,11 @@
+#pragma once
+
+#include "print/sheets.h"
+
+namespace rangeline {
+
+QString cautionsTitle();
+/// Techniques, what to mind at which step, allergens.
+SheetPages makeCautions(const TimelineInput& input, const PageLayout& layout);
+
+}  // namespace rangeline

@@ -1,0 +1,207 @@
+#include "print/order_of_work_sheet.h"
+
+#include <algorithm>
+#include <map>
+
+#include "analysis/at.h"
+#include "analysis/use_index.h"
+#include "print/print_text.h"
+#include "print/step_cells.h"
+#include "print/text_sheet.h"
+
+namespace rangeline {
+namespace {
+
+/// One stretch of a cook's time for one step: hands and watching that follow each other.
+struct Stretch {
+    int node = 0;
+    Instant begin;
+    Duration hands;
+    Duration watching;
+    bool goesOn = false;  ///< the cook has been at this step before
+};
+
+std::vector<Stretch> stretchesOf(const UseIndex& index, int cook) {
+    std::vector<std::pair<CookUse, bool>> uses;
+    for (const CookUse& use : index.handsUses(cook)) {
+        uses.emplace_back(use, true);
+    }
+    for (const CookUse& use : index.watchUses(cook)) {
+        uses.emplace_back(use, false);
+    }
+    std::ranges::stable_sort(uses, {}, [](const auto& use) { return use.first; });
+    std::vector<Stretch> stretches;
+    for (const auto& [use, hands] : uses) {
+        if (stretches.empty() || stretches.back().node != use.node) {
+            const bool before =
+                std::ranges::find(stretches, use.node, &Stretch::node) != stretches.end();
+            stretches.push_back({use.node, use.interval.begin, {}, {}, before});
+        }
+        Duration& part = hands ? stretches.back().hands : stretches.back().watching;
+        part = part + use.interval.length();
+    }
+    return stretches;
+}
+
+class OrderMaker {
+  public:
+    OrderMaker(const TimelineInput& input, const PageLayout& layout, bool toFill)
+        : input_(input),
+          toFill_(toFill),
+          model_(buildTimeline(input)),
+          plan_(planRows(input.index, input.text)),
+          clock_(input.text.lesson.head, input.text.locale),
+          sheet_(input, layout, toFill ? orderToFillTitle() : orderOfWorkTitle()) {
+        for (const NumberedRow& row : numberedRows(model_, plan_)) {
+            rows_.emplace(row.row.key, row);
+        }
+    }
+
+    SheetPages run() {
+        sheet_.section(words("Order of work: everyone"), [&](TextFlow& flow) {
+            addEveryone(flow);
+            addNotPlaced(flow);
+        });
+        for (int cook = 0; cook < input_.index.stations().cooks.size(); ++cook) {
+            const std::vector<Stretch> stretches = stretchesOf(input_.index, cook);
+            const QString name = Names(input_.text).equipment({EquipmentSort::Cook, cook});
+            if (!stretches.empty()) {
+                sheet_.section(words("Order of work: %1").arg(name),
+                               [&](TextFlow& flow) { addCook(stretches, flow); });
+            }
+        }
+        return sheet_.finish();
+    }
+
+  private:
+    using Row = std::vector<QString>;
+
+    /// The clock where a new stretch of ten minutes begins, for the margin.
+    QString mark(Instant at) {
+        constexpr std::int64_t tenMinutes = 600;
+        const std::int64_t seconds = (at - Instant::serving()).inSeconds();
+        const std::int64_t into = ((seconds % tenMinutes) + tenMinutes) % tenMinutes;
+        const Instant begin = at + Duration::seconds(-into);
+        if (lastMark_ == begin) {
+            return {};
+        }
+        lastMark_ = begin;
+        return clock_.at(begin);
+    }
+
+    void addRows(std::vector<TableColumn> columns, std::vector<Row> rows, TextFlow& flow) {
+        if (toFill_) {
+            for (const char* title :
+                 {QT_TRANSLATE_NOOP("Print", "Began"), QT_TRANSLATE_NOOP("Print", "Ended"),
+                  QT_TRANSLATE_NOOP("Print", "Note")}) {
+                columns.push_back({words(title), 12, FontRole::Body, CellKind::Blank});
+            }
+            columns.back().share = 22;
+            for (Row& row : rows) {
+                row.resize(columns.size());
+            }
+        }
+        flow.table(columns, rows);
+        lastMark_.reset();
+    }
+
+    void addEveryone(TextFlow& flow) {
+        std::vector<Row> rows;
+        for (const TimelineItem& item : model_.items) {
+            const auto found = rows_.find(item.key);
+            if (found == rows_.end()) {
+                continue;
+            }
+            const PlanRow& row = found->second.row;
+            rows.push_back({mark(row.interval.begin), QString::number(item.number), row.clock,
+                            whatCell(row, item.collides), whereCell(input_.index, row), row.who,
+                            row.length});
+        }
+        addRows({{words("From"), 13, FontRole::BodyStrong, CellKind::Mark},
+                 {words("No."), 6, FontRole::BodyStrong},
+                 {words("Start by"), 13},
+                 {words("What"), 44},
+                 {words("Where, with what"), 34},
+                 {words("Who"), 18},
+                 {words("Takes"), 13}},
+                std::move(rows), flow);
+    }
+
+    QString partText(const Stretch& stretch) const {
+        const QLocale& locale = input_.text.locale;
+        QStringList parts;
+        if (stretch.hands > Duration()) {
+            parts << words("hands %1").arg(durationText(stretch.hands, locale));
+        }
+        if (stretch.watching > Duration()) {
+            parts << words("watch %1").arg(durationText(stretch.watching, locale));
+        }
+        return parts.join(words(", "));
+    }
+
+    void addCook(const std::vector<Stretch>& stretches, TextFlow& flow) {
+        std::vector<Row> rows;
+        for (const Stretch& stretch : stretches) {
+            const auto found = rows_.find(input_.index.keyOf(stretch.node));
+            if (found == rows_.end()) {
+                continue;
+            }
+            const auto& [item, row] = found->second;
+            const QString what = whatCell(row, item.collides);
+            rows.push_back({mark(stretch.begin), QString::number(item.number),
+                            clock_.at(stretch.begin),
+                            stretch.goesOn ? words("%1 (goes on)").arg(what) : what,
+                            whereCell(input_.index, row), partText(stretch)});
+        }
+        addRows({{words("From"), 13, FontRole::BodyStrong, CellKind::Mark},
+                 {words("No."), 6, FontRole::BodyStrong},
+                 {words("Start by"), 13},
+                 {words("What"), 46},
+                 {words("Where, with what"), 36},
+                 {words("Your part"), 20}},
+                std::move(rows), flow);
+    }
+
+    void addNotPlaced(TextFlow& flow) const {
+        QStringList names;
+        const Names namesOf(input_.text);
+        for (int task = 0; task < input_.index.tasks(); ++task) {
+            if (!input_.index.placed(task)) {
+                names << namesOf.step(input_.index.keyOf(task));
+            }
+        }
+        if (!names.isEmpty()) {
+            flow.heading(words("Not placed yet: arrange the lesson to give these a time"));
+            flow.paragraph(listText(names));
+        }
+    }
+
+    const TimelineInput& input_;
+    bool toFill_;
+    TimelineModel model_;
+    std::vector<PlanRow> plan_;
+    Clock clock_;
+    TextSheet sheet_;
+    std::map<PlacementKey, NumberedRow> rows_;
+    std::optional<Instant> lastMark_;
+};
+
+}  // namespace
+
+QString orderOfWorkTitle() {
+    return words("Order of work");
+}
+
+SheetPages makeOrderOfWork(const TimelineInput& input, const PageLayout& layout) {
+    return OrderMaker(input, layout, false).run();
+}
+
+QString orderToFillTitle() {
+    return words("Order of work to fill in");
+}
+
+SheetPages makeOrderToFill(const TimelineInput& input, const PageLayout& layout) {
+    return OrderMaker(input, layout, true).run();
+}
+
+}  // namespace rangeline

@@ -1,0 +1,61 @@
+#include "model/scaled_amount.h"
+
+#include <gtest/gtest.h>
+
+namespace rangeline {
+namespace {
+
+Serving servingOf(int covers, int writtenFor) {
+    Serving serving;
+    serving.covers = covers;
+    serving.dish.writtenFor = writtenFor;
+    return serving;
+}
+
+Ingredient ingredientOf(Rational amount, std::string unit) {
+    Ingredient ingredient;
+    ingredient.amount = Amount{amount, amount, std::move(unit)};
+    return ingredient;
+}
+
+Rational scaled(Rational amount, const char* unit, int covers, int writtenFor, int times = 1) {
+    return scaledAmount(ingredientOf(amount, unit), servingOf(covers, writtenFor), times).low;
+}
+
+TEST(ScaledAmount, HalfTheCoversTakeHalf) {
+    EXPECT_EQ(scaled({3, 2}, "tsp", 4, 8), Rational(3, 4));
+    EXPECT_EQ(scaled({4}, "lb", 4, 8), Rational(2));
+}
+
+TEST(ScaledAmount, IsRoundedToWhatCanBeMeasured) {
+    EXPECT_EQ(scaled({1}, "tsp", 3, 8), Rational(3, 8));
+    EXPECT_EQ(scaled({450}, "g", 5, 8), Rational(281)) << "281.25 g";
+    EXPECT_EQ(scaled({8}, "", 3, 8), Rational(3));
+    EXPECT_EQ(scaled({1}, "", 5, 8), Rational(1, 2)) << "5/8 of an egg";
+}
+
+TEST(ScaledAmount, IsNeverRoundedToNothing) {
+    EXPECT_EQ(scaled({1, 8}, "tsp", 1, 24), Rational(1, 8));
+}
+
+TEST(ScaledAmount, StaysAsWrittenForTheCoversItIsWrittenFor) {
+    EXPECT_EQ(scaled({1, 3}, "cup", 8, 8), Rational(1, 3));
+}
+
+TEST(ScaledAmount, OfFixedThingsOnlyCountsTheGroups) {
+    Ingredient leaf = ingredientOf({1}, "");
+    leaf.scaling = Scaling::Fixed;
+    EXPECT_EQ(scaledAmount(leaf, servingOf(24, 8)).low, Rational(1));
+    EXPECT_EQ(scaledAmount(leaf, servingOf(24, 8), 4).low, Rational(4));
+}
+
+TEST(ScaledAmount, ScalesBothEndsOfARange) {
+    Ingredient stock;
+    stock.amount = Amount{{2}, {3}, "cups"};
+    const Amount amount = scaledAmount(stock, servingOf(16, 8));
+    EXPECT_EQ(amount.low, Rational(4));
+    EXPECT_EQ(amount.high, Rational(6));
+}
+
+}  // namespace
+}  // namespace rangeline
