@@ -94,9 +94,9 @@ class OrderMaker {
             for (const char* title :
                  {QT_TRANSLATE_NOOP("Print", "Began"), QT_TRANSLATE_NOOP("Print", "Ended"),
                   QT_TRANSLATE_NOOP("Print", "Note")}) {
-                columns.push_back({words(title), 12, FontRole::Body, CellKind::Blank});
+                columns.push_back({words(title), 10, FontRole::Body, CellKind::Blank});
             }
-            columns.back().share = 22;
+            columns.back().share = 20;
             for (Row& row : rows) {
                 row.resize(columns.size());
             }
@@ -117,10 +117,10 @@ class OrderMaker {
                             whatCell(row, item.collides), whereCell(input_.index, row), row.who,
                             row.length});
         }
-        addRows({{words("From"), 13, FontRole::BodyStrong, CellKind::Mark},
+        addRows({{words("From"), 16, FontRole::BodyStrong, CellKind::Mark},
                  {words("No."), 6, FontRole::BodyStrong},
-                 {words("Start by"), 13},
-                 {words("What"), 44},
+                 {words("Start by"), 16},
+                 {words("What"), 40},
                  {words("Where, with what"), 34},
                  {words("Who"), 18},
                  {words("Takes"), 13}},
@@ -153,10 +153,10 @@ class OrderMaker {
                             stretch.goesOn ? words("%1 (goes on)").arg(what) : what,
                             whereCell(input_.index, row), partText(stretch)});
         }
-        addRows({{words("From"), 13, FontRole::BodyStrong, CellKind::Mark},
+        addRows({{words("From"), 16, FontRole::BodyStrong, CellKind::Mark},
                  {words("No."), 6, FontRole::BodyStrong},
-                 {words("Start by"), 13},
-                 {words("What"), 46},
+                 {words("Start by"), 16},
+                 {words("What"), 42},
                  {words("Where, with what"), 36},
                  {words("Your part"), 20}},
                 std::move(rows), flow);

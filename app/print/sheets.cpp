@@ -7,6 +7,7 @@
 #include "print/equipment_sheet.h"
 #include "print/mise_en_place_sheet.h"
 #include "print/order_of_work_sheet.h"
+#include "print/plating_sheet.h"
 #include "print/shopping_sheet.h"
 #include "print/station_timeline_sheet.h"
 
@@ -20,6 +21,7 @@ constexpr std::array rows = {
     Sheet{"mise-en-place", miseEnPlaceTitle, Orientation::Portrait, makeMiseEnPlace},
     Sheet{"equipment", equipmentTitle, Orientation::Portrait, makeEquipment},
     Sheet{"cautions", cautionsTitle, Orientation::Portrait, makeCautions},
+    Sheet{"plating", platingTitle, Orientation::Portrait, makePlating},
     Sheet{"shopping", shoppingTitle, Orientation::Portrait, makeShopping},
 };
 

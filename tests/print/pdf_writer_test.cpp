@@ -99,6 +99,22 @@ TEST_F(Pdf, OnlyGrey) {
     EXPECT_TRUE(page.isGrayscale() || page.allGray());
 }
 
+TEST_F(Pdf, EverySheetKeepsItsOwnOrientation) {
+    const PageLayout wide{Paper::A4, Orientation::Landscape};
+    const PageLayout high{Paper::A4, Orientation::Portrait};
+    const SheetPages page{"Sheet", TimelineStyle::paper(), {Picture()}};
+    const std::vector<PrintedSheet> sheets = {{page, wide}, {page, high}, {page, wide}};
+    ASSERT_FALSE(savePdf(path(), sheets, "All sheets"));
+    const std::string info = asked("pdfinfo", {"-f", "1", "-l", "3", file()});
+    if (info.empty()) {
+        GTEST_SKIP() << "pdfinfo (poppler-utils) is not installed";
+    }
+    EXPECT_THAT(info, HasSubstr("All sheets"));
+    EXPECT_THAT(info, ::testing::ContainsRegex("Page +1 size: +84[12]"));
+    EXPECT_THAT(info, ::testing::ContainsRegex("Page +2 size: +59[45]"));
+    EXPECT_THAT(info, ::testing::ContainsRegex("Page +3 size: +84[12]"));
+}
+
 TEST(SavePdf, SaysWhyItCannotWrite) {
     const PageLayout layout;
     const SheetPages sheet{"Nothing", TimelineStyle::paper(), {Picture()}};

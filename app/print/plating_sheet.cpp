@@ -1,0 +1,86 @@
+#include "print/plating_sheet.h"
+
+#include "analysis/at.h"
+#include "analysis/use_index.h"
+#include "print/print_text.h"
+#include "print/text_sheet.h"
+#include "text/plan_text.h"
+
+namespace rangeline {
+namespace {
+
+using Rows = std::vector<std::vector<QString>>;
+
+/// The steps of one serving that end on the plate, in order of start.
+Rows platingRows(const TimelineInput& input, int serving) {
+    Rows rows;
+    int number = 0;
+    for (const PlanRow& row : planRows(input.index, input.text)) {
+        const int node = input.index.nodeOf(row.key);
+        if (!input.index.isTask(node) || !input.index.step(node).plates ||
+            at(input.index.expanded().tasks, node).serving != serving) {
+            continue;
+        }
+        const QString what = row.cue.isEmpty() ? row.step : words("%1: %2").arg(row.step, row.cue);
+        rows.push_back({QString::number(++number), row.clock, what, row.who, row.length});
+    }
+    return rows;
+}
+
+/// What the lesson does not know, to be settled and written down.
+void addToSettle(TextFlow& flow) {
+    flow.heading(words("To settle"), 3);
+    Rows rows;
+    for (const char* question : {QT_TRANSLATE_NOOP("Print", "Plates warmed or cold"),
+                                 QT_TRANSLATE_NOOP("Print", "Where the plates stand"),
+                                 QT_TRANSLATE_NOOP("Print", "Who carries"),
+                                 QT_TRANSLATE_NOOP("Print", "Who calls the plates away")}) {
+        rows.push_back({words(question), {}});
+    }
+    flow.table({{{}, 30}, {{}, 70, FontRole::Body, CellKind::Blank}}, rows);
+}
+
+void addServing(const TimelineInput& input, int number, TextFlow& flow) {
+    const Lesson& lesson = input.text.lesson;
+    const Serving& serving = at(lesson.servings, number);
+    const QLocale& locale = input.text.locale;
+    const Clock clock(lesson.head, locale);
+    flow.paragraph(
+        words("%1: %2 plates, on the table at %3")
+            .arg(q(serving.dish.name), locale.toString(serving.covers * lesson.head.groups.count),
+                 clock.at(Instant::serving() + serving.offset)),
+        FontRole::BodyStrong);
+    if (!serving.dish.perCover.empty()) {
+        flow.paragraph(words("Each cover gets %1.").arg(q(serving.dish.perCover)));
+    }
+    flow.paragraph(
+        words("A finished plate may wait %1.").arg(durationText(serving.dish.platesHold, locale)));
+    const Rows rows = platingRows(input, number);
+    if (!rows.empty()) {
+        flow.heading(words("Order on the plate"), 3);
+        flow.table({{{}, 4, FontRole::BodyStrong},
+                    {words("Start by"), 14},
+                    {words("What"), 48},
+                    {words("Who"), 20},
+                    {words("Takes"), 14}},
+                   rows);
+    }
+    addToSettle(flow);
+}
+
+}  // namespace
+
+QString platingTitle() {
+    return words("Plating");
+}
+
+SheetPages makePlating(const TimelineInput& input, const PageLayout& layout) {
+    TextSheet sheet(input, layout, platingTitle());
+    for (int serving = 0; serving < static_cast<int>(input.text.lesson.servings.size());
+         ++serving) {
+        sheet.section(platingTitle(), [&](TextFlow& flow) { addServing(input, serving, flow); });
+    }
+    return sheet.finish();
+}
+
+}  // namespace rangeline
