@@ -94,9 +94,9 @@ class OrderMaker {
             for (const char* title :
                  {QT_TRANSLATE_NOOP("Print", "Began"), QT_TRANSLATE_NOOP("Print", "Ended"),
                   QT_TRANSLATE_NOOP("Print", "Note")}) {
-                columns.push_back({words(title), 10, FontRole::Body, CellKind::Blank});
+                columns.push_back({words(title), 14, FontRole::Body, CellKind::Blank});
             }
-            columns.back().share = 20;
+            columns.back().share = 22;
             for (Row& row : rows) {
                 row.resize(columns.size());
             }

@@ -99,6 +99,20 @@ TEST_P(EverySheet, HasNoTextOverAnother) {
     });
 }
 
+TEST_P(EverySheet, CutsNoHeadOfAColumn) {
+    forEach([](const PageLayout&, const SheetPages& sheet) {
+        for (const Picture& page : sheet.pages) {
+            for (const Primitive& primitive : page) {
+                const auto* text = std::get_if<TextShape>(&primitive.shape);
+                const bool cut = text != nullptr && text->text.endsWith(QChar(0x2026));
+                EXPECT_FALSE(cut && primitive.part == Part::Page &&
+                             text->font == FontRole::BodyStrong)
+                    << text->text.toStdString();
+            }
+        }
+    });
+}
+
 TEST_P(EverySheet, NumbersItsPagesAndIsReadable) {
     constexpr double leastPoints = 8;
     forEach([&](const PageLayout&, const SheetPages& sheet) {
