@@ -33,6 +33,9 @@ QString figureText(Aim aim, std::int64_t value, const Clock& clock, const QLocal
 /// How far it may be from the best there can be.
 QString gapText(const ArrangeProgress& progress, const QLocale& locale) {
     const std::int64_t gap = progress.aimBest.value_or(0) - progress.aimBound;
+    if (gap <= 0) {
+        return tr("the best there can be");
+    }
     switch (progress.aim) {
         case Aim::StartLate:
         case Aim::Fresh:

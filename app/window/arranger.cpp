@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -23,7 +24,8 @@ Arranger::Arranger(LessonDocument& document, const QLocale& locale, QWidget* par
       document_(document),
       locale_(locale),
       text_(new QLabel(this)),
-      stop_(new QPushButton(tr("Stop here"), this)) {
+      stop_(new QPushButton(tr("Stop here"), this)),
+      showSoon_(new QTimer(this)) {
     setWindowTitle(tr("Arranging"));
     setWindowModality(Qt::WindowModal);
     constexpr int widest = 380;
@@ -38,6 +40,10 @@ Arranger::Arranger(LessonDocument& document, const QLocale& locale, QWidget* par
     column->addWidget(text_);
     column->addWidget(bar);
     column->addWidget(stop_, 0, Qt::AlignRight);
+    // A dialog that goes before the desktop has shown it can keep the keyboard from the window.
+    showSoon_->setSingleShot(true);
+    showSoon_->setInterval(300);
+    connect(showSoon_, &QTimer::timeout, this, &QDialog::show);
     connect(stop_, &QPushButton::clicked, this, &Arranger::reject);
     connect(&job_, &ArrangeJob::progressed, this, &Arranger::showProgress);
     connect(&job_, &ArrangeJob::finished, this, &Arranger::take);
@@ -54,7 +60,7 @@ void Arranger::start(ArrangeScope scope, const ArrangeOptions& options) {
     ArrangeOptions chosen = options;
     chosen.stayClose = scope == ArrangeScope::Close;
     job_.start(asArranged(), chosen);
-    show();
+    showSoon_->start();
 }
 
 Lesson Arranger::asArranged() const {
@@ -89,6 +95,7 @@ bool Arranger::keepsRules(const Lesson& lesson) const {
 
 void Arranger::take(const ArrangeResult& result) {
     running_ = false;
+    showSoon_->stop();
     hide();
     Lesson planned = document_.lesson();
     const QString text = arrangeText(result, planned.head, locale_);

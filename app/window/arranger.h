@@ -12,6 +12,7 @@
 
 class QLabel;
 class QPushButton;
+class QTimer;
 
 namespace rangeline {
 
@@ -54,6 +55,7 @@ class Arranger : public QDialog {
     bool running_ = false;
     QLabel* text_;
     QPushButton* stop_;
+    QTimer* showSoon_;  ///< an answer that is there at once needs no dialog
 };
 
 /// The lesson with all placed steps pinned. Washes and turning ovens on stay free, since what is
