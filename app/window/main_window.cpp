@@ -216,6 +216,8 @@ void MainWindow::connectArranging() {
             [start] { start(ArrangeScope::Shelf); });
     connect(actions_.arrangeClose, &QAction::triggered, this,
             [start] { start(ArrangeScope::Close); });
+    // What was said of a plan is no longer so after another edit.
+    connect(&document_.undoStack(), &QUndoStack::indexChanged, this, [this] { notice_->say({}); });
     connect(arranger_, &Arranger::done, this, [this](const QString& text, bool planned) {
         notice_->say(text);
         if (planned) {
