@@ -6,6 +6,7 @@
 #include "analysis/at.h"
 #include "document/complete.h"
 #include "document/retarget.h"
+#include "document/turn_on.h"
 
 namespace rangeline {
 namespace {
@@ -36,6 +37,7 @@ SetPlacements placeTask(const UseIndex& index, int task, Instant start, const Dr
     if (accepts(index, task, target)) {
         retarget(index, task, target, changes);
     }
+    turnOnFor(index, task, changes);
     return changes.edit();
 }
 
@@ -60,7 +62,7 @@ SetPlacements moveBy(const UseIndex& index, std::span<const PlacementKey> keys, 
     }
     Changes changes(index);
     for (const PlacementKey& key : all) {
-        if (Placement* placement = changes.of(key)) {
+        if (Placement* placement = hasStarted(index, key) ? nullptr : changes.of(key)) {
             placement->start = placement->start + by;
         }
     }
@@ -70,7 +72,7 @@ SetPlacements moveBy(const UseIndex& index, std::span<const PlacementKey> keys, 
 SetPlacements moveTo(const UseIndex& index, std::span<const PlacementKey> keys, Instant start,
                      const DropTarget& target) {
     const auto lead = index.lesson().placements.find(keys.front());
-    if (lead == index.lesson().placements.end()) {
+    if (lead == index.lesson().placements.end() || lead->second.started) {
         return {};
     }
     SetPlacements edit = moveBy(index, keys, start - lead->second.start);
@@ -93,6 +95,9 @@ SetPlacements moveTo(const UseIndex& index, std::span<const PlacementKey> keys, 
 SetPlacements takeAway(const UseIndex& index, std::span<const PlacementKey> keys) {
     Changes changes(index);
     for (const PlacementKey& key : keys) {
+        if (hasStarted(index, key)) {
+            continue;
+        }
         changes.remove(key);
         const int node = index.nodeOf(key);
         if (node < 0 || !index.isTask(node)) {
@@ -103,6 +108,7 @@ SetPlacements takeAway(const UseIndex& index, std::span<const PlacementKey> keys
                 changes.remove(index.keyOf(index.washNode(chain)));
             }
         }
+        leaveColdWithout(index, node, changes);
     }
     return changes.edit();
 }
@@ -110,11 +116,16 @@ SetPlacements takeAway(const UseIndex& index, std::span<const PlacementKey> keys
 SetPlacements setPinned(const UseIndex& index, std::span<const PlacementKey> keys, bool pinned) {
     Changes changes(index);
     for (const PlacementKey& key : keys) {
-        if (Placement* placement = changes.of(key)) {
+        if (Placement* placement = hasStarted(index, key) ? nullptr : changes.of(key)) {
             placement->pinned = pinned;
         }
     }
     return changes.edit();
+}
+
+bool hasStarted(const UseIndex& index, const PlacementKey& key) {
+    const auto found = index.lesson().placements.find(key);
+    return found != index.lesson().placements.end() && found->second.started;
 }
 
 Instant onGrain(const Lesson& lesson, Instant at) {

@@ -1,6 +1,7 @@
 #pragma once
 // What a cook does with placements by hand, as edits: pure functions of the lesson as it is. An
-// edit may lead to collisions; what collides is said, not prevented.
+// edit may lead to collisions; what collides is said, not prevented. What has started at the stove
+// stays where it is.
 
 #include <optional>
 #include <span>
@@ -30,7 +31,8 @@ bool accepts(const UseIndex& index, int task, const DropTarget& target);
 Placement completePlacement(const UseIndex& index, int task, Instant start,
                             const DropTarget& target = {});
 
-/// Places one task that may have a placement already; its pin stays.
+/// Places one task that may have a placement already; its pin stays. A cold oven that nothing else
+/// uses is turned on in time.
 SetPlacements placeTask(const UseIndex& index, int task, Instant start, const DropTarget& target);
 
 /// All batches of all steps of that component, in lesson order.
@@ -45,10 +47,12 @@ SetPlacements moveBy(const UseIndex& index, std::span<const PlacementKey> keys, 
 SetPlacements moveTo(const UseIndex& index, std::span<const PlacementKey> keys, Instant start,
                      const DropTarget& target);
 
-/// Takes the placements away, and the washes of what is no longer used.
+/// Takes the placements away, and the washes and the turning on of what is no longer used.
 SetPlacements takeAway(const UseIndex& index, std::span<const PlacementKey> keys);
 
 SetPlacements setPinned(const UseIndex& index, std::span<const PlacementKey> keys, bool pinned);
+
+bool hasStarted(const UseIndex& index, const PlacementKey& key);
 
 /// The nearest multiple of the lesson's grain.
 Instant onGrain(const Lesson& lesson, Instant at);

@@ -6,6 +6,7 @@
 #include "document/free_place.h"
 #include "document/placing.h"
 #include "document/suitable.h"
+#include "document/turn_on.h"
 
 namespace rangeline {
 namespace {
@@ -54,7 +55,8 @@ class RepairFinder {
 
     bool isPinned(const PlacementKey& key) const {
         const auto found = state_.lesson().placements.find(key);
-        return found != state_.lesson().placements.end() && found->second.pinned;
+        return found != state_.lesson().placements.end() &&
+               (found->second.pinned || found->second.started);
     }
 
     void placeIt() {
@@ -75,7 +77,7 @@ class RepairFinder {
     void moveEach() {
         for (auto key = finding_.keys.rbegin(); key != finding_.keys.rend(); ++key) {
             const auto found = state_.lesson().placements.find(*key);
-            if (found == state_.lesson().placements.end() || found->second.pinned) {
+            if (found == state_.lesson().placements.end() || isPinned(*key)) {
                 continue;
             }
             if (auto edit = firstFreePlace(state_, *key, found->second.start)) {
@@ -168,15 +170,12 @@ class RepairFinder {
         const OvenUse& first = index_.ovenUses(unit).front();
         const int node = index_.turnOnNode(unit);
         const PlacementKey key = index_.keyOf(node);
-        const Duration warm = index_.ovenOf(unit).warmUpTo(first.setTo) + turnOnTakes;
-        Instant start = onGrain(state_.lesson(), first.interval.begin - warm);
+        const OvenSpot load{index_.ovenOf(unit).id, 0, first.setTo, first.mode};
+        Instant start = latestTurnOn(index_, unit, first.setTo, first.interval.begin);
         for (int tries = 0; tries < 60; ++tries, start = start - grain()) {
             const Interval during{start, start + turnOnTakes};
             for (const CookId& cook : cooksOfGroup(index_, index_.groupOf(node), during)) {
-                Placement turnOn;
-                turnOn.start = start;
-                turnOn.oven = OvenSpot{index_.ovenOf(unit).id, 0, first.setTo, first.mode};
-                turnOn.hands = {{cook, 0}};
+                const Placement turnOn = turningOn(index_, unit, load, start, cook);
                 const std::size_t before = repairs_.size();
                 offer(RepairCode::TurnOnOven, key, {{{key, turnOn}}}, finding_.equipment);
                 if (repairs_.size() > before) {
@@ -188,7 +187,7 @@ class RepairFinder {
 
     void pinOff() {
         for (const PlacementKey& key : finding_.keys) {
-            if (isPinned(key)) {
+            if (isPinned(key) && !hasStarted(index_, key)) {
                 repairs_.push_back({RepairCode::PinOff,
                                     key,
                                     {},

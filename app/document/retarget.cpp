@@ -41,6 +41,11 @@ class Retarget {
     }
 
   private:
+    Duration length() const {
+        return index_.placed(task_) ? index_.placed(task_).interval.length()
+                                    : timingOf(at(index_.expanded().tasks, task_), {}).length;
+    }
+
     Placement* placementOf(int task) { return changes_.of(index_.keyOf(task)); }
 
     void toBurner() {
@@ -77,6 +82,11 @@ class Retarget {
                 mine.oven->firstSlot = std::clamp(target_.slot, 0, std::max(0, oven.slots - slots));
             } else if (!here) {
                 mine.oven->firstSlot = 0;
+            }
+            if (!here) {
+                mine.oven->setTo =
+                    settingFor(index_, target_.equipment.unit, load,
+                               {mine.start, mine.start + length()}, mine.oven->setTo);
             }
         }
     }

@@ -67,14 +67,19 @@ bool fits(const Burner& burner, const std::vector<const Ware*>& wares, const Bur
     return wide && strong;
 }
 
-/// Settings that the load accepts, those first that the oven has anyway around that time.
+/// Settings that the load accepts, those first that the oven has anyway around that time, then
+/// `now`.
 std::vector<Temperature> settingsFor(const UseIndex& index, int unit, int load,
-                                     const Interval& interval) {
+                                     const Interval& interval,
+                                     const std::optional<Temperature>& now = std::nullopt) {
     const OvenHeat& heat = at(index.expanded().ovenLoads, load).heat;
     std::vector<Temperature> settings =
         index.ovenOf(unit).settingsWithin(heat.lowest, heat.highest);
     if (settings.empty()) {
         settings = {heat.lowest};
+    }
+    if (const auto kept = std::ranges::find(settings, now); kept != settings.end()) {
+        std::rotate(settings.begin(), kept, kept + 1);
     }
     const auto distance = [&](const OvenUse& use) {
         return use.interval.overlaps(interval)
@@ -198,6 +203,11 @@ std::vector<OvenSpot> ovenSpotsFor(const UseIndex& index, int load, const Propos
         spots.push_back(std::move(spot));
     }
     return spots;
+}
+
+Temperature settingFor(const UseIndex& index, int oven, int load, const Interval& interval,
+                       Temperature now) {
+    return settingsFor(index, oven, load, interval, now).front();
 }
 
 std::vector<CookId> cooksFor(const UseIndex& index, int task, const Interval& interval) {

@@ -24,6 +24,11 @@ std::vector<int> burnerUnitsFor(const UseIndex& index, int hold, const Proposed&
 std::vector<OvenSpot> ovenSpotsFor(const UseIndex& index, int load, const Proposed& proposed,
                                    const std::vector<const Ware*>& wares);
 
+/// The setting for a load that goes into that oven: its neighbours', else `now` if the oven offers
+/// it, else the lowest accepted one.
+Temperature settingFor(const UseIndex& index, int oven, int load, const Interval& interval,
+                       Temperature now);
+
 /// Cooks of the crew who can do the task, by how long their hands are taken meanwhile.
 std::vector<CookId> cooksFor(const UseIndex& index, int task, const Interval& interval);
 /// The same for any work of that group: a wash, turning an oven on.

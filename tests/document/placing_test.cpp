@@ -154,5 +154,86 @@ TEST(Placing, GrainIsTheNearestOne) {
     EXPECT_EQ(onGrain(lesson, Instant::atSeconds(151)), minute(5));
 }
 
+// ---- ovens ----
+
+TEST(Placing, TheFirstLoadTurnsAColdOvenOnInTime) {
+    LessonBuilder builder = placedSupper();
+    const PlacementKey turnOn = TurnOnKey{OvenId{"oven"}, 0};
+    const PlacementKey roast = key("roast");
+    const Placement before = builder.lesson.placements.at(roast);
+    builder.lesson.placements.erase(turnOn);
+    builder.lesson.placements.erase(roast);
+    LessonState state(builder.lesson);
+    const SetPlacements edit =
+        placeTask(state.index(), taskOf(state, "roast"), before.start, inSlot(0));
+    ASSERT_EQ(edit.changes.size(), 2U);
+    const Placement on = placementIn(edit, turnOn);
+    const Placement load = placementIn(edit, roast);
+    EXPECT_EQ(on.oven->setTo, load.oven->setTo);
+    const Duration warm = state.index().ovenOf(0).warmUpTo(load.oven->setTo);
+    EXPECT_LE(on.start + turnOnTakes + warm, load.start);
+    EXPECT_LT(load.start, on.start + turnOnTakes + warm + state.lesson().head.grain);
+    EXPECT_LE(state.collisionsAdded(edit), 0);
+}
+
+TEST(Placing, AnOvenThatIsOnIsNotTurnedOnAgain) {
+    LessonBuilder builder = placedSupper();
+    builder.step("bread", {away(10_min)}).heat = inOven(375_F, 475_F);
+    LessonState state(builder.lesson);
+    const SetPlacements edit =
+        placeTask(state.index(), taskOf(state, "bread"), minute(-30), inSlot(1));
+    EXPECT_EQ(edit.changes.size(), 1U);
+}
+
+TEST(Placing, TheLastLoadTakenAwayLeavesTheOvenCold) {
+    LessonBuilder builder = placedSupper();
+    const PlacementKey roast = key("roast");
+    const PlacementKey turnOn = TurnOnKey{OvenId{"oven"}, 0};
+    const auto touches = [&](const SetPlacements& edit) {
+        return std::ranges::count(edit.changes, turnOn, &PlacementChange::key) > 0;
+    };
+    EXPECT_TRUE(touches(takeAway(LessonState(builder.lesson).index(), {&roast, 1})));
+    builder.lesson.placements.at(turnOn).pinned = true;
+    EXPECT_FALSE(touches(takeAway(LessonState(builder.lesson).index(), {&roast, 1})));
+}
+
+TEST(Placing, AnotherOvenIsSetToWhatItOffers) {
+    LessonBuilder builder = placedSupper();
+    builder.oven("small").highest = 400_F;
+    LessonState state(builder.lesson);
+    const SetPlacements edit = placeTask(state.index(), taskOf(state, "roast"), minute(-40),
+                                         {{EquipmentSort::Oven, 1}, 0});
+    const Placement roast = placementIn(edit, key("roast"));
+    EXPECT_EQ(roast.oven->oven, OvenId{"small"});
+    EXPECT_EQ(roast.oven->setTo, 400_F);
+}
+
+TEST(Placing, AnotherOvenKeepsASettingThatItOffers) {
+    LessonBuilder builder = placedSupper();
+    builder.oven("other");
+    LessonState state(builder.lesson);
+    const SetPlacements edit = placeTask(state.index(), taskOf(state, "roast"), minute(-40),
+                                         {{EquipmentSort::Oven, 1}, 0});
+    EXPECT_EQ(placementIn(edit, key("roast")).oven->setTo, 425_F);
+}
+
+// ---- what has begun ----
+
+TEST(Placing, WhatHasBegunStays) {
+    LessonBuilder builder = placedSupper();
+    const PlacementKey roast = key("roast");
+    builder.lesson.placements.at(roast).started = true;
+    const LessonState state(builder.lesson);
+    const std::vector<PlacementKey> both{key("char"), roast};
+    EXPECT_TRUE(takeAway(state.index(), {&roast, 1}).changes.empty());
+    EXPECT_TRUE(setPinned(state.index(), {&roast, 1}, false).changes.empty());
+    EXPECT_TRUE(moveTo(state.index(), {&roast, 1}, minute(-30), inSlot(1)).changes.empty());
+    for (const PlacementChange& change : moveBy(state.index(), both, 5_min).changes) {
+        if (change.key == roast) {
+            EXPECT_EQ(change.placement, builder.lesson.placements.at(roast));
+        }
+    }
+}
+
 }  // namespace
 }  // namespace rangeline::test
