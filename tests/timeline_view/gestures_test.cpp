@@ -120,6 +120,19 @@ TEST_F(GesturesTest, NudgesOfAnotherBlockAreAnotherStep) {
     EXPECT_EQ(document_.undoStack().count(), 3);
 }
 
+TEST_F(GesturesTest, WhatHasBegunStaysWhereItIs) {
+    before_.placements.at(key("char")).started = true;
+    document_.setLesson(before_);
+    const QPoint from = middleOf(key("char"));
+    press(from);
+    move(later(from, -10));
+    release(later(from, -10));
+    type(Qt::Key_Left, Qt::ControlModifier);
+    type(Qt::Key_Delete);
+    EXPECT_EQ(document_.lesson(), before_);
+    EXPECT_EQ(document_.undoStack().count(), 0);
+}
+
 TEST_F(GesturesTest, DeleteTakesOffAndPPins) {
     view_.select({key("char")});
     type(Qt::Key_P);
@@ -199,6 +212,26 @@ TEST_F(ShelfTest, ClicksPlaceTheSame) {
     drag(QEvent::DragEnter);
     drag(QEvent::Drop);
     EXPECT_EQ(document_.lesson(), clicked);
+}
+
+TEST_F(ShelfTest, ADragThatComesInOverTheEdgeScrollsOnlyWhenItComesBackThere) {
+    view_.zoom(4, 500);
+    view_.reveal(key("plate"));
+    const QPoint inside = target_ + QPoint(view_.viewport()->width() / 2 - target_.x(), 0);
+    const QPoint edge(qRound(view_.scene().layout().plot.left()) + 6, inside.y());
+    target_ = edge;
+    const int before = view_.horizontalScrollBar()->value();
+    drag(QEvent::DragEnter);
+    drag(QEvent::DragMove);
+    QTest::qWait(100);
+    EXPECT_EQ(view_.horizontalScrollBar()->value(), before);
+    target_ = inside;
+    drag(QEvent::DragMove);
+    target_ = edge;
+    drag(QEvent::DragMove);
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return view_.horizontalScrollBar()->value() < before; }, 5000));
+    drag(QEvent::DragLeave);
 }
 
 TEST_F(ShelfTest, ADragThatLeavesChangesNothing) {

@@ -17,6 +17,7 @@ Carry Carry::ofPlaced(const ToolAdapter& adapter, std::vector<PlacementKey> keys
         carry.length_ = index.placed(node).interval.length();
         carry.leadTask_ = index.isTask(node) ? node : -1;
     }
+    carry.begun_ = hasStarted(index, carry.lead_);
     carry.keys_ = std::move(keys);
     return carry;
 }
@@ -45,12 +46,18 @@ bool Carry::acceptedBy(const ToolAdapter& adapter, int lane) const {
 }
 
 void Carry::moveTo(const ToolAdapter& adapter, Instant start, int lane) {
+    if (begun_) {
+        return;
+    }
     lane_ = lane;
     refused_ = lane >= 0 && adapter.targetOf(lane) != DropTarget() && !acceptedBy(adapter, lane);
     start_ = adapter.snapped({lead_, start, length_, lane});
 }
 
 void Carry::step(const ToolAdapter& adapter, int grains, int lanes, bool sameSort) {
+    if (begun_) {
+        return;
+    }
     start_ =
         onGrain(adapter.index().lesson(), start_ + adapter.index().lesson().head.grain * grains);
     if (lanes == 0) {
@@ -74,9 +81,13 @@ Proposal Carry::proposal(const ToolAdapter& adapter) const {
     Proposal proposal;
     proposal.lead = lead_;
     proposal.refused = refused_;
-    proposal.removes = onShelf_;
+    proposal.begun = begun_;
+    proposal.removes = onShelf_ && !begun_;
     const DropTarget target = refused_ ? DropTarget() : adapter.targetOf(lane_);
     const UseIndex& index = adapter.index();
+    if (begun_) {
+        return proposal;
+    }
     if (onShelf_) {
         proposal.edit = tasks_.empty() ? takeAway(index, keys_) : SetPlacements();
     } else if (tasks_.empty()) {

@@ -38,6 +38,7 @@ class Carry {
     Duration length_;
     int lane_ = -1;
     bool refused_ = false;
+    bool begun_ = false;
     bool onShelf_ = false;
 };
 

@@ -59,6 +59,9 @@ QString describeProposal(const LessonDocument& document, const Proposal& proposa
     if (proposal.removes) {
         return words("%1 goes back to the shelf").arg(name);
     }
+    if (proposal.begun) {
+        return words("%1 has begun, so it stays").arg(name);
+    }
     const auto lead =
         std::ranges::find(proposal.edit.changes, proposal.lead, &PlacementChange::key);
     if (lead == proposal.edit.changes.end() || !lead->placement) {

@@ -131,6 +131,7 @@ class TimelineView : public QAbstractScrollArea, private ToolAdapter {
     QRectF plotArea() const;
     QPointF offset() const;
     PointerAt pointerAt(const QPointF& inViewport, Qt::KeyboardModifiers modifiers) const;
+    bool isAtEdge(const QPointF& inViewport) const;
     void toolMoved(const QPointF& inViewport, Qt::KeyboardModifiers modifiers);
     void setTool(std::unique_ptr<Tool> tool);
     void toolDone(bool busy);
@@ -167,6 +168,7 @@ class TimelineView : public QAbstractScrollArea, private ToolAdapter {
     std::optional<Proposal> proposal_;
     ProposalLook look_;
     QBasicTimer autoScroll_;
+    bool edgesScroll_ = false;  ///< while dragging
     QPointF lastPointer_;
     QWidget* shelf_ = nullptr;
     bool dragFromShelf_ = false;

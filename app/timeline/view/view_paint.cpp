@@ -110,7 +110,9 @@ void TimelineView::paintReasons(QPainter& painter) const {
         lines.push_back(tr("Back to the shelf"));
     } else {
         lines.push_back(clock.span(look_.interval));
-        if (proposal_->refused) {
+        if (proposal_->begun) {
+            lines.push_back(tr("It has begun, so it stays."));
+        } else if (proposal_->refused) {
             lines.push_back(tr("It does not go there and keeps its place."));
         }
     }

@@ -53,6 +53,7 @@ PointerAt TimelineView::pointerAt(const QPointF& inViewport,
 
 void TimelineView::mousePressEvent(QMouseEvent* event) {
     if (event->button() == Qt::LeftButton) {
+        edgesScroll_ = !isAtEdge(event->position());
         toolDone(tool_->press(pointerAt(event->position(), event->modifiers())));
     } else if (event->button() == Qt::RightButton) {
         letGo();
@@ -82,12 +83,21 @@ void TimelineView::mouseDoubleClickEvent(QMouseEvent* event) {
     pickUpSelected();
 }
 
+bool TimelineView::isAtEdge(const QPointF& inViewport) const {
+    return !autoScrollStep(plotArea().toRect(), inViewport.toPoint()).isNull();
+}
+
+/// What comes in over an edge, or starts at one, is on its way elsewhere: an edge scrolls only
+/// after the drag has been away from the edges, or beyond them.
 void TimelineView::toolMoved(const QPointF& inViewport, Qt::KeyboardModifiers modifiers) {
     lastPointer_ = inViewport;
     tool_->move(pointerAt(inViewport, modifiers));
-    const bool scrolls = tool_->isDragging() || dragFromShelf_;
-    if (scrolls && !autoScroll_.isActive() &&
-        !autoScrollStep(plotArea().toRect(), inViewport.toPoint()).isNull()) {
+    if (!tool_->isDragging() && !dragFromShelf_) {
+        return;
+    }
+    const bool atEdge = isAtEdge(inViewport);
+    edgesScroll_ = edgesScroll_ || !atEdge || !viewport()->rect().contains(inViewport.toPoint());
+    if (edgesScroll_ && atEdge && !autoScroll_.isActive()) {
         autoScroll_.start(scrollTick, this);
     }
 }
@@ -256,7 +266,10 @@ void TimelineView::commit(const Proposal& proposal, ActionKind kind) {
 void TimelineView::showPreview(const SetPlacements& edit) {
     letGo();
     if (!edit.changes.empty()) {
-        propose({edit, edit.changes.front().key, false, false, std::nullopt});
+        Proposal proposal;
+        proposal.edit = edit;
+        proposal.lead = edit.changes.front().key;
+        propose(proposal);
     }
 }
 
@@ -270,6 +283,7 @@ void TimelineView::dragEnterEvent(QDragEnterEvent* event) {
     }
     pickUp(steps);
     dragFromShelf_ = hasInHand();
+    edgesScroll_ = false;
     event->setAccepted(dragFromShelf_);
     if (dragFromShelf_) {
         event->acceptProposedAction();
