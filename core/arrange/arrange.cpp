@@ -123,15 +123,19 @@ class Arranger {
 
     /// Finds plans with ever less of the objective until none is left. True if proved least.
     bool minimise(View objective, std::optional<std::int64_t> budget) {
-        objective_ = objective;
         if (!f_.engine.propagate()) {
             return settle(true);  // only before there is a plan
         }
         engine::Goal goal{objective, std::nullopt, !budget};
         if (found_) {
-            best_ = valueInBest(objective);
+            const std::optional<Value> value = valueInBest(objective);
+            if (!value) {
+                return false;
+            }
+            best_ = *value;
             goal.atMost = best_ - 1;
         }
+        objective_ = objective;
         std::int64_t slice = firstSlice;
         do {
             const auto left = budget ? budget : std::optional(slice);
@@ -212,22 +216,24 @@ class Arranger {
     }
 
     /// What an objective that was added since comes to in the best plan: the plan is found once
-    /// more, without a conflict.
-    Value valueInBest(View objective) {
+    /// more, without a conflict. Nothing if it was stopped before.
+    std::optional<Value> valueInBest(View objective) {
         if (objective == f_.earliestStart) {
             return earliestStart_;
         }
         if (objective == f_.lateness) {
             return best_;
         }
-        const Outcome outcome = search_->solve({objective, std::nullopt, false}, std::nullopt);
-        const Value value =
-            outcome == Outcome::Solution ? f_.engine.low(objective) : f_.engine.high(objective);
-        if (outcome == Outcome::Solution) {
-            result_.placements = readPlacements(f_);
-            earliestStart_ = f_.engine.low(f_.earliestStart);
-            search_->rememberValues();
+        const Outcome outcome =
+            search_->solve({objective, std::nullopt, false}, conflictsLeft(std::nullopt));
+        if (outcome != Outcome::Solution) {
+            f_.engine.backtrackTo(0);
+            return std::nullopt;
         }
+        const Value value = f_.engine.low(objective);
+        result_.placements = readPlacements(f_);
+        earliestStart_ = f_.engine.low(f_.earliestStart);
+        search_->rememberValues();
         f_.engine.backtrackTo(0);
         return value;
     }
