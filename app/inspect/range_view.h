@@ -5,7 +5,7 @@
 #include <memory>
 
 #include "document/lesson_document.h"
-#include "inspect/range_painter.h"
+#include "range/range_painter.h"
 
 namespace rangeline {
 

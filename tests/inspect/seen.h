@@ -1,6 +1,6 @@
 #pragma once
 
-#include "inspect/range_scene.h"
+#include "range/range_scene.h"
 #include "inspect/small_kitchen.h"
 
 namespace rangeline::test {

@@ -1,4 +1,4 @@
-#include "inspect/range_painter.h"
+#include "range/range_painter.h"
 
 #include <QCoreApplication>
 #include <algorithm>

@@ -1,4 +1,4 @@
-#include "inspect/range_scene.h"
+#include "range/range_scene.h"
 
 #include <QCoreApplication>
 #include <algorithm>

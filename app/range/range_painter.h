@@ -4,7 +4,7 @@
 #include <QRectF>
 #include <vector>
 
-#include "inspect/range_scene.h"
+#include "range/range_scene.h"
 #include "timeline/primitives.h"
 #include "timeline/text_measure.h"
 
