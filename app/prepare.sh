@@ -3,10 +3,10 @@
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 
-build_packages=(cmake ninja-build g++ qt6-base-dev libqt6svg6 libqt6sql6-sqlite
+build_packages=(cmake ninja-build g++ qt6-base-dev libqt6svg6-dev libqt6sql6-sqlite libical-dev
     libsqlite3-dev libgl-dev
     fonts-dejavu-core)
-test_packages=(libgtest-dev libgmock-dev libbenchmark-dev poppler-utils python3-jsonschema xvfb xauth
+test_packages=(libgtest-dev libgmock-dev libbenchmark-dev poppler-utils python3-jsonschema python3-icalendar xvfb xauth
     minizinc)
 
 # usage TEXT: prints it and ends; 2 for wrong usage.

@@ -7,6 +7,7 @@
 #include "cli/check_command.h"
 #include "cli/command.h"
 #include "cli/explain_command.h"
+#include "cli/export_command.h"
 #include "cli/print_command.h"
 
 namespace rangeline {
@@ -14,6 +15,8 @@ namespace {
 
 constexpr Option json{"--json", nullptr,
                       QT_TRANSLATE_NOOP("Command", "answer in JSON, for programs")};
+
+constexpr Option cook{"--cook", "NAME", QT_TRANSLATE_NOOP("Command", "only this cook's work")};
 
 constexpr std::array jsonOnly = {json};
 
@@ -45,6 +48,17 @@ constexpr std::array printOptions = {
     json,
 };
 
+constexpr std::array exportOptions = {
+    Option{"-o", "OUT", QT_TRANSLATE_NOOP("Command", "the file to write; its ending chooses")},
+    Option{
+        "--as", "NAME",
+        QT_TRANSLATE_NOOP("Command",
+                          "calendar, plan, cooks, equipment, drawing, picture, recipe or lesson, "
+                          "whatever the ending")},
+    cook,
+    json,
+};
+
 constexpr std::array rows = {
     Command{"check",
             QT_TRANSLATE_NOOP("Command", "says what collides, what is late and what to mind"),
@@ -60,6 +74,11 @@ constexpr std::array rows = {
             explainOptions, false, runExplain},
     Command{"print", QT_TRANSLATE_NOOP("Command", "writes sheets for the kitchen as PDF"),
             printOptions, true, runPrint},
+    Command{"export",
+            QT_TRANSLATE_NOOP("Command",
+                              "writes the lesson for other programs: .ics, .csv, .cooks.csv, "
+                              ".equipment.csv, .svg, .png, .jsonld, .json"),
+            exportOptions, true, runExport},
     Command{"list", QT_TRANSLATE_NOOP("Command", "lists what is in a book"), jsonOnly, false,
             runList, "BOOK", 1, 1},
     Command{"copy",

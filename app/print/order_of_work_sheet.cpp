@@ -4,6 +4,7 @@
 #include <map>
 
 #include "analysis/at.h"
+#include "analysis/cook_stretches.h"
 #include "analysis/use_index.h"
 #include "print/print_text.h"
 #include "print/step_cells.h"
@@ -11,37 +12,6 @@
 
 namespace rangeline {
 namespace {
-
-/// One stretch of a cook's time for one step: hands and watching that follow each other.
-struct Stretch {
-    int node = 0;
-    Instant begin;
-    Duration hands;
-    Duration watching;
-    bool goesOn = false;  ///< the cook has been at this step before
-};
-
-std::vector<Stretch> stretchesOf(const UseIndex& index, int cook) {
-    std::vector<std::pair<CookUse, bool>> uses;
-    for (const CookUse& use : index.handsUses(cook)) {
-        uses.emplace_back(use, true);
-    }
-    for (const CookUse& use : index.watchUses(cook)) {
-        uses.emplace_back(use, false);
-    }
-    std::ranges::stable_sort(uses, {}, [](const auto& use) { return use.first; });
-    std::vector<Stretch> stretches;
-    for (const auto& [use, hands] : uses) {
-        if (stretches.empty() || stretches.back().node != use.node) {
-            const bool before =
-                std::ranges::find(stretches, use.node, &Stretch::node) != stretches.end();
-            stretches.push_back({use.node, use.interval.begin, {}, {}, before});
-        }
-        Duration& part = hands ? stretches.back().hands : stretches.back().watching;
-        part = part + use.interval.length();
-    }
-    return stretches;
-}
 
 class OrderMaker {
   public:
@@ -63,7 +33,7 @@ class OrderMaker {
             addNotPlaced(flow);
         });
         for (int cook = 0; cook < input_.index.stations().cooks.size(); ++cook) {
-            const std::vector<Stretch> stretches = stretchesOf(input_.index, cook);
+            const std::vector<CookStretch> stretches = cookStretches(input_.index, cook);
             const QString name = Names(input_.text).equipment({EquipmentSort::Cook, cook});
             if (!stretches.empty()) {
                 sheet_.section(words("Order of work: %1").arg(name),
@@ -127,7 +97,7 @@ class OrderMaker {
                 std::move(rows), flow);
     }
 
-    QString partText(const Stretch& stretch) const {
+    QString partText(const CookStretch& stretch) const {
         const QLocale& locale = input_.text.locale;
         QStringList parts;
         if (stretch.hands > Duration()) {
@@ -139,17 +109,17 @@ class OrderMaker {
         return parts.join(words(", "));
     }
 
-    void addCook(const std::vector<Stretch>& stretches, TextFlow& flow) {
+    void addCook(const std::vector<CookStretch>& stretches, TextFlow& flow) {
         std::vector<Row> rows;
-        for (const Stretch& stretch : stretches) {
+        for (const CookStretch& stretch : stretches) {
             const auto found = rows_.find(input_.index.keyOf(stretch.node));
             if (found == rows_.end()) {
                 continue;
             }
             const auto& [item, row] = found->second;
             const QString what = whatCell(row, item.collides);
-            rows.push_back({mark(stretch.begin), QString::number(item.number),
-                            clock_.at(stretch.begin),
+            rows.push_back({mark(stretch.interval.begin), QString::number(item.number),
+                            clock_.at(stretch.interval.begin),
                             stretch.goesOn ? words("%1 (goes on)").arg(what) : what,
                             whereCell(input_.index, row), partText(stretch)});
         }

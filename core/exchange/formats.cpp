@@ -4,12 +4,14 @@
 #include <array>
 
 #include "exchange/lesson_file.h"
+#include "exchange/recipe_file.h"
 
 namespace rangeline {
 namespace {
 
 constexpr std::array rows{
     Format{"lesson", ".json", readLesson, writeLesson},
+    Format{"recipe", ".jsonld", nullptr, writeRecipes},
 };
 
 }  // namespace
