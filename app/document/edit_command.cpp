@@ -29,16 +29,9 @@ bool allAsNow(const SetPlacements& edit, const Placements& now) {
 
 }  // namespace
 
-EditCommand::EditCommand(LessonDocument& document, Edit edit, const QString& text,
+EditCommand::EditCommand(LessonDocument& document, std::vector<Edit> edits, const QString& text,
                          GestureId gesture)
-    : QUndoCommand(text), document_(document), edits_{std::move(edit)}, gesture_(gesture) {}
-
-void EditCommand::exchangeAll() {
-    for (Edit& edit : edits_) {
-        document_.exchange(edit);
-    }
-    std::ranges::reverse(edits_);
-}
+    : QUndoCommand(text), document_(document), edits_(std::move(edits)), gesture_(gesture) {}
 
 bool EditCommand::mergeWith(const QUndoCommand* other) {
     const auto& later = static_cast<const EditCommand&>(*other);

@@ -13,17 +13,16 @@ namespace rangeline {
 class EditCommand : public QUndoCommand {
   public:
     /// The document owns the stack that owns the command.
-    EditCommand(LessonDocument& document, Edit edit, const QString& text, GestureId gesture);
+    EditCommand(LessonDocument& document, std::vector<Edit> edits, const QString& text,
+                GestureId gesture);
 
-    void redo() override { exchangeAll(); }
-    void undo() override { exchangeAll(); }
+    void redo() override { document_.play(edits_, text(), false); }
+    void undo() override { document_.play(edits_, text(), true); }
     int id() const override { return 1; }
     /// Only commands of one gesture become one.
     bool mergeWith(const QUndoCommand* other) override;
 
   private:
-    void exchangeAll();
-
     LessonDocument& document_;
     std::vector<Edit> edits_;  ///< in the order in which they are applied next
     GestureId gesture_;

@@ -1,5 +1,7 @@
 #include "document/lesson_document.h"
 
+#include <QScopedValueRollback>
+#include <algorithm>
 #include <utility>
 
 #include "document/edit_command.h"
@@ -47,7 +49,7 @@ std::optional<Fault> faultAfter(Lesson lesson, const Edit& edit) {
 LessonDocument::LessonDocument(QObject* parent)
     : QObject(parent), state_(std::make_unique<LessonState>(emptyLesson())) {
     connect(&undoStack_, &QUndoStack::cleanChanged, this,
-            [this](bool clean) { Q_EMIT modifiedChanged(!clean); });
+            [this] { Q_EMIT modifiedChanged(isModified()); });
 }
 
 LessonDocument::~LessonDocument() = default;
@@ -61,20 +63,63 @@ std::optional<Fault> LessonDocument::apply(Edit edit, const QString& text, Gestu
             return fault;
         }
     }
-    undoStack_.push(new EditCommand(*this, std::move(edit), text, gesture));
+    const Edit done = edit;
+    const int before = undoStack_.index();
+    {
+        const QScopedValueRollback pushing(pushing_, true);
+        undoStack_.push(new EditCommand(*this, {std::move(edit)}, text, gesture));
+    }
+    Q_EMIT applied(done, text, gesture);
+    if (undoStack_.index() < before) {
+        Q_EMIT replayed(text, true);
+    }
     return std::nullopt;
 }
 
-void LessonDocument::exchange(Edit& edit) {
-    Q_EMIT changed(state_->exchange(edit));
+void LessonDocument::play(std::vector<Edit>& edits, const QString& text, bool undone) {
+    if (quiet_) {
+        return;
+    }
+    for (Edit& edit : edits) {
+        Q_EMIT changed(state_->exchange(edit));
+    }
+    std::ranges::reverse(edits);
+    if (!pushing_) {
+        Q_EMIT replayed(text, undone);
+    }
+}
+
+void LessonDocument::goOnWithSteps(std::vector<EarlierStep> undo, std::vector<EarlierStep> redo) {
+    const QScopedValueRollback quiet(quiet_, true);
+    undoStack_.clear();
+    for (auto* steps : {&undo, &redo}) {
+        for (EarlierStep& step : *steps) {
+            undoStack_.push(new EditCommand(*this, std::move(step.edits), step.text, 0));
+        }
+    }
+    undoStack_.setIndex(static_cast<int>(undo.size()));
+    undoStack_.setClean();
 }
 
 void LessonDocument::setLesson(Lesson lesson, const QString& path) {
+    kept_.reset();
     undoStack_.clear();
     state_ = std::make_unique<LessonState>(std::move(lesson));
     path_ = path;
     Q_EMIT pathChanged(path_);
     Q_EMIT changed({true, true, {}});
+}
+
+void LessonDocument::close() {
+    setLesson(emptyLesson());
+}
+
+void LessonDocument::setKept(std::optional<bool> kept) {
+    const bool before = isModified();
+    kept_ = kept;
+    if (isModified() != before) {
+        Q_EMIT modifiedChanged(!before);
+    }
 }
 
 void LessonDocument::goOnWith(Lesson lesson, const QString& path) {

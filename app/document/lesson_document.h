@@ -7,11 +7,19 @@
 #include <QUndoStack>
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "document/lesson_state.h"
 #include "model/fault.h"
 
 namespace rangeline {
+
+/// A step of undo that was done in an earlier session, with the edits that take it back, or do it
+/// again, in the order in which they are applied.
+struct EarlierStep {
+    QString text;
+    std::vector<Edit> edits;
+};
 
 /// Edits of one gesture become one step of undo. 0: on its own.
 using GestureId = int;
@@ -49,7 +57,16 @@ class LessonDocument : public QObject {
 
     /// Shows another lesson; undo begins anew. Requires validate(lesson) to be empty.
     void setLesson(Lesson lesson, const QString& path = {});
-    /// The same, with changes that are not saved in its file.
+    /// Undo and redo go on with these: what is taken back first is the last of `undo`, what is done
+    /// again first is the first of `redo`. Requires that the lesson is as these steps left it.
+    void goOnWithSteps(std::vector<EarlierStep> undo, std::vector<EarlierStep> redo);
+    /// Shows the empty lesson again.
+    void close();
+    /// What keeps every change by itself, such as a book, says here whether all is kept; files do
+    /// not matter then, until another lesson is shown. Nothing: it no longer keeps any.
+    void setKept(std::optional<bool> kept);
+    bool isKeptByItself() const { return kept_.has_value(); }
+    /// The same as setLesson(), with changes that are not saved in its file.
     void goOnWith(Lesson lesson, const QString& path);
     /// On a fault everything stays as it was.
     std::optional<Fault> load(const QString& path);
@@ -57,22 +74,31 @@ class LessonDocument : public QObject {
     std::optional<Fault> save(const QString& path);
     /// Empty while the lesson has never been saved.
     const QString& path() const { return path_; }
-    bool isModified() const { return !undoStack_.isClean(); }
+    bool isModified() const { return kept_ ? !*kept_ : !undoStack_.isClean(); }
 
   Q_SIGNALS:
     /// After every change: an edit, undo, redo, another lesson.
     void changed(const rangeline::LessonChange& change);
+    /// For who keeps what is done: apply() has done this ...
+    void applied(const rangeline::Edit& edit, const QString& text, rangeline::GestureId gesture);
+    /// ... and a step was taken back or done again. A gesture that ends where it began is taken
+    /// back, too.
+    void replayed(const QString& text, bool undone);
     void modifiedChanged(bool modified);
     void pathChanged(const QString& path);
 
   private:
     friend class EditCommand;
-    void exchange(Edit& edit);
+    /// What commands do: plays the edits and leaves in their place those that take them back.
+    void play(std::vector<Edit>& edits, const QString& text, bool undone);
 
     std::unique_ptr<LessonState> state_;
     QUndoStack undoStack_;
     QString path_;
     GestureId lastGesture_ = 0;
+    std::optional<bool> kept_;
+    bool pushing_ = false;  ///< the stack plays a step that is new to it
+    bool quiet_ = false;    ///< steps are put on the stack without being played
 };
 
 }  // namespace rangeline

@@ -27,10 +27,18 @@ QAction* make(QMainWindow& window, const QString& text, const QString& tip,
 }  // namespace
 
 Actions::Actions(QMainWindow& window)
-    : open(make(window, tr("&Open ..."), tr("Open a lesson"), QKeySequence::Open)),
-      save(make(window, tr("&Save"), tr("Save the lesson"), QKeySequence::Save)),
-      saveAs(make(window, tr("Save &as ..."), tr("Save the lesson to another file"),
-                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
+    : library(make(window, tr("Show the &book"), tr("Lessons, dishes and kitchens of the book"),
+                   QKeySequence(Qt::CTRL | Qt::Key_B))),
+      open(make(window, tr("&Open ..."), tr("Open a book, or a lesson from a file"),
+                QKeySequence::Open)),
+      samples(make(window, tr("Open the book of &samples"), tr("Lessons to look at and to try"))),
+      bookCopy(make(window, tr("Save a cop&y of the book ..."),
+                    tr("Copy the whole book to another file"))),
+      copyIn(make(window, tr("Copy the lesson &into the book"),
+                  tr("Keep the lesson in the book, with its kitchen and its dishes"))),
+      copyOut(make(window, tr("Copy the lesson out &to a file ..."),
+                   tr("Write the lesson to a file of its own, to pass on"),
+                   QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
       print(make(window, tr("&Print to PDF ..."), tr("Print the station timeline to a PDF"),
                  QKeySequence::Print)),
       leave(make(window, tr("&Close the window"), tr("Leave Rangeline"), QKeySequence::Quit)),
@@ -61,11 +69,14 @@ Actions::Actions(QMainWindow& window)
     onlyUsed->setCheckable(true);
 }
 
-void Actions::fillFileMenu(QMenu& menu) {
+void Actions::fillBookMenu(QMenu& menu) {
+    menu.addAction(library);
+    menu.addSeparator();
     menu.addAction(open);
     recent = menu.addMenu(tr("Opened &lately"));
+    menu.addActions({samples, bookCopy});
     menu.addSeparator();
-    menu.addActions({save, saveAs, print});
+    menu.addActions({copyIn, copyOut, print});
     menu.addSeparator();
     menu.addAction(leave);
 }
@@ -79,7 +90,7 @@ void Actions::fillEditMenu(QMenu& menu) {
 }
 
 void Actions::fillMenus(QMainWindow& window) {
-    fillFileMenu(*window.menuBar()->addMenu(tr("&Lesson")));
+    fillBookMenu(*window.menuBar()->addMenu(tr("&Book")));
     fillEditMenu(*window.menuBar()->addMenu(tr("&Change")));
     window.menuBar()->addMenu(tr("&Arrange"))->addActions({arrange, arrangeShelf, arrangeClose});
     view = window.menuBar()->addMenu(tr("&Show"));
@@ -93,7 +104,7 @@ void Actions::fillToolBar(QMainWindow& window) {
     bar->setObjectName(QStringLiteral("tools"));
     bar->setMovable(false);
     bar->setContextMenuPolicy(Qt::PreventContextMenu);
-    bar->addActions({open, save, print});
+    bar->addActions({library, open, print});
     bar->addSeparator();
     bar->addActions({undo, redo});
     bar->addSeparator();
@@ -114,7 +125,7 @@ void Actions::fillToolBar(QMainWindow& window) {
 
 void Actions::drawIcons(const QPalette& palette) {
     const std::pair<QAction*, const char*> icons[] = {
-        {open, "open"},     {save, "save"},   {print, "print"},     {undo, "undo"},
+        {library, "book"},  {open, "open"},   {print, "print"},     {undo, "undo"},
         {redo, "redo"},     {head, "lesson"}, {arrange, "arrange"}, {pin, "pin"},
         {closer, "closer"}, {wider, "wider"}, {fit, "fit"}};
     for (const auto& [action, name] : icons) {
@@ -123,7 +134,7 @@ void Actions::drawIcons(const QPalette& palette) {
 }
 
 void Actions::setLessonOpen(bool lessonOpen) {
-    for (QAction* action : {save, saveAs, print, head, arrange, arrangeShelf, arrangeClose, closer,
+    for (QAction* action : {copyOut, print, head, arrange, arrangeShelf, arrangeClose, closer,
                             wider, fit, onlyUsed, pickUp, pin, earlier, later, toShelf}) {
         action->setEnabled(lessonOpen);
     }

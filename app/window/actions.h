@@ -11,9 +11,12 @@ struct Actions {
     /// Made in the window, without menus.
     explicit Actions(QMainWindow& window);
 
+    QAction* library;
     QAction* open;
-    QAction* save;
-    QAction* saveAs;
+    QAction* samples;
+    QAction* bookCopy;
+    QAction* copyIn;
+    QAction* copyOut;
     QAction* print;
     QAction* leave;
     QAction* undo;
@@ -45,7 +48,7 @@ struct Actions {
     void setLessonOpen(bool open);
 
   private:
-    void fillFileMenu(QMenu& menu);
+    void fillBookMenu(QMenu& menu);
     void fillEditMenu(QMenu& menu);
 };
 

@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QStandardPaths>
 
+#include "exchange/lesson_file.h"
 #include "text/fault_text.h"
 
 namespace rangeline {
@@ -20,14 +21,15 @@ bool LessonFiles::mayLeave() {
     QMessageBox question(&window_);
     question.setIcon(QMessageBox::Question);
     question.setWindowTitle(tr("Unsaved changes"));
-    question.setText(tr("“%1” has changes that are not saved.")
+    question.setText(tr("“%1” is in no book, and has changes that are not saved.")
                          .arg(QString::fromStdString(document_.lesson().head.name)));
-    QPushButton* keep = question.addButton(tr("&Save them"), QMessageBox::AcceptRole);
+    QPushButton* keep =
+        question.addButton(tr("&Copy it out to a file ..."), QMessageBox::AcceptRole);
     QPushButton* drop = question.addButton(tr("&Give them up"), QMessageBox::DestructiveRole);
     question.addButton(tr("Go &back"), QMessageBox::RejectRole);
     question.setDefaultButton(keep);
     question.exec();
-    return question.clickedButton() == drop || (question.clickedButton() == keep && save());
+    return question.clickedButton() == drop || (question.clickedButton() == keep && copyOut());
 }
 
 QString LessonFiles::folder() const {
@@ -36,13 +38,9 @@ QString LessonFiles::folder() const {
                : QFileInfo(document_.path()).absolutePath();
 }
 
-bool LessonFiles::open() {
-    if (!mayLeave()) {
-        return false;
-    }
-    const QString path = QFileDialog::getOpenFileName(&window_, tr("Open a lesson"), folder(),
-                                                      tr("Lessons (*.json)"));
-    return !path.isEmpty() && openFile(path);
+QString LessonFiles::ask() {
+    return QFileDialog::getOpenFileName(&window_, tr("Open a book or a lesson"), folder(),
+                                        tr("Books and lessons (*.rangeline *.json)"));
 }
 
 bool LessonFiles::openFile(const QString& path) {
@@ -56,30 +54,29 @@ bool LessonFiles::openFile(const QString& path) {
     return true;
 }
 
-bool LessonFiles::save() {
-    return document_.path().isEmpty() ? saveAs() : saveTo(document_.path());
-}
-
-bool LessonFiles::saveAs() {
+bool LessonFiles::copyOut() {
     const QString before =
         document_.path().isEmpty()
             ? QStringLiteral("%1/%2.json")
                   .arg(folder(), QString::fromStdString(document_.lesson().head.name))
             : document_.path();
-    QFileDialog dialog(&window_, tr("Save the lesson as"), before, tr("Lessons (*.json)"));
+    QFileDialog dialog(&window_, tr("Copy the lesson to"), before, tr("Lessons (*.json)"));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("json"));
     dialog.selectFile(before);
-    return dialog.exec() == QDialog::Accepted && saveTo(dialog.selectedFiles().constFirst());
+    return dialog.exec() == QDialog::Accepted && copyTo(dialog.selectedFiles().constFirst());
 }
 
-bool LessonFiles::saveTo(const QString& path) {
-    if (const auto fault = document_.save(path)) {
-        QMessageBox::warning(&window_, tr("The lesson was not saved"), sentence(*fault));
+bool LessonFiles::copyTo(const QString& path) {
+    const auto fault = document_.isKeptByItself()
+                           ? saveLesson(path.toStdString(), document_.lesson())
+                           : document_.save(path);
+    if (fault) {
+        QMessageBox::warning(&window_, tr("The lesson was not copied"), sentence(*fault));
         return false;
     }
     recent_.add(path);
-    Q_EMIT said(tr("Saved to %1").arg(QFileInfo(path).fileName()));
+    Q_EMIT said(tr("Copied to %1").arg(QFileInfo(path).fileName()));
     return true;
 }
 

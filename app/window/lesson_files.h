@@ -1,5 +1,5 @@
 #pragma once
-// Opening and saving lessons, with the questions that belong to it.
+// Lessons from files and to files, with the questions that belong to it.
 
 #include <QObject>
 #include <QWidget>
@@ -16,16 +16,16 @@ class LessonFiles : public QObject {
     /// Questions appear over `window`.
     LessonFiles(LessonDocument& document, QWidget& window);
 
-    /// Whether the open lesson may be left: it has no unsaved changes, or they were saved or given
-    /// up.
+    /// Whether the open lesson, which is in no book, may be left: it has no unsaved changes, or
+    /// they were copied out or given up.
     bool mayLeave();
-    /// Asks for a file. True if another lesson is open now.
-    bool open();
+    /// Asks for the file of a lesson or a book; empty if none is chosen.
+    QString ask();
     /// On a fault says why, and the open lesson stays. True if it is open now.
     bool openFile(const QString& path);
-    /// Asks for a file where the lesson has none yet. True if it was saved.
-    bool save();
-    bool saveAs();
+    /// Asks for a file. A lesson that is in no book belongs to that file from then on. True if it
+    /// was written.
+    bool copyOut();
 
     RecentFiles& recent() { return recent_; }
 
@@ -33,7 +33,7 @@ class LessonFiles : public QObject {
     void said(const QString& text);
 
   private:
-    bool saveTo(const QString& path);
+    bool copyTo(const QString& path);
     QString folder() const;
 
     LessonDocument& document_;

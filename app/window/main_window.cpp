@@ -18,6 +18,7 @@
 #include "inspect/range_view.h"
 #include "inspect/shelf_panel.h"
 #include "inspect/step_inspector.h"
+#include "library/book_desk.h"
 #include "text/gathered_findings.h"
 #include "text/quantities.h"
 #include "timeline_view/shelf_drag.h"
@@ -54,6 +55,7 @@ MainWindow::MainWindow(const QLocale& locale, QWidget* parent)
     actions_.fillToolBar(*this);
     actions_.drawIcons(palette());
     buildCentre();
+    buildBook();
     buildDocks();
     counts_ = new QLabel(this);
     statusBar()->addPermanentWidget(counts_);
@@ -86,7 +88,6 @@ void MainWindow::buildCentre() {
     column->addWidget(timeline_, 1);
     pages_->addWidget(empty_);
     pages_->addWidget(lesson);
-    setCentralWidget(pages_);
 }
 
 QDockWidget* MainWindow::addDock(Qt::DockWidgetArea area, const QString& name, const QString& title,
@@ -150,12 +151,15 @@ void MainWindow::restoreLayout() {
 
 void MainWindow::connectActions() {
     connect(actions_.open, &QAction::triggered, this, [this] {
-        if (files_.open()) {
-            lessonOpened(true);
+        if (!mayLeave()) {
+            return;
+        }
+        if (const QString path = files_.ask(); !path.isEmpty()) {
+            openFile(path);
         }
     });
     const auto openPath = [this](const QString& path) {
-        if (files_.mayLeave()) {
+        if (mayLeave()) {
             openFile(path);
         }
     };
@@ -165,8 +169,7 @@ void MainWindow::connectActions() {
     connect(actions_.recent, &QMenu::triggered, this, [this, openPath](const QAction* action) {
         action->data().isValid() ? openPath(action->data().toString()) : files_.recent().clear();
     });
-    connect(actions_.save, &QAction::triggered, &files_, &LessonFiles::save);
-    connect(actions_.saveAs, &QAction::triggered, &files_, &LessonFiles::saveAs);
+    connect(actions_.copyOut, &QAction::triggered, &files_, &LessonFiles::copyOut);
     connect(&files_, &LessonFiles::said, this,
             [this](const QString& text) { statusBar()->showMessage(text, 5000); });
     connect(actions_.print, &QAction::triggered, this, &MainWindow::print);
@@ -277,9 +280,16 @@ void MainWindow::fillRecent() {
 // ---- what happens ----
 
 bool MainWindow::openFile(const QString& path) {
+    // A look into a file of which this process has locks would drop them.
+    if (desk_->isOpen(path) || Book::isBook(nameOnDisk(path))) {
+        return desk_->openBook(path);
+    }
     const bool opened = files_.openFile(path);
     if (opened) {
         lessonOpened(true);
+        if (desk_->book() != nullptr) {
+            desk_->copyIntoBook();
+        }
     }
     return opened;
 }
@@ -296,6 +306,9 @@ void MainWindow::say(const QString& text) {
 void MainWindow::lessonOpened(bool opened) {
     pages_->setCurrentIndex(opened ? 1 : 0);
     actions_.setLessonOpen(opened);
+    actions_.undo->setEnabled(opened && document_.undoStack().canUndo());
+    actions_.redo->setEnabled(opened && document_.undoStack().canRedo());
+    showKept();
     empty_->setRecent(files_.recent().list());
     notice_->say({});
     for (QDockWidget* dock : {shelfDock_, rangeDock_, findingsDock_, inspectorDock_}) {
@@ -387,7 +400,7 @@ void MainWindow::showTime(Instant at) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    if (!files_.mayLeave()) {
+    if (!mayLeave()) {
         event->ignore();
         return;
     }

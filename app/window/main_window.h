@@ -5,6 +5,7 @@
 #include <QLocale>
 #include <QMainWindow>
 
+#include "book/items.h"
 #include "document/lesson_document.h"
 #include "window/actions.h"
 #include "window/lesson_files.h"
@@ -16,8 +17,10 @@ class QStackedWidget;
 namespace rangeline {
 
 class Arranger;
+class BookDesk;
 class EmptyPage;
 class FindingsPanel;
+class LibraryPage;
 class Notice;
 class Reasons;
 class RangeView;
@@ -36,8 +39,11 @@ class MainWindow : public QMainWindow {
     Actions& actions() { return actions_; }
     TimelineView& timeline() { return *timeline_; }
     LessonFiles& files() { return files_; }
+    BookDesk& desk() { return *desk_; }
     /// On a fault says why and stays as it is.
     bool openFile(const QString& path);
+    /// The book opened last, or that of the samples.
+    void openUsual();
     /// Shows a lesson that has changes its file does not have yet; an empty path: it has no file.
     void goOnWith(Lesson lesson, const QString& path);
     /// A sentence above the timeline that stays until it is put away.
@@ -64,6 +70,15 @@ class MainWindow : public QMainWindow {
     void connectReasons();
     void connectPanels();
     void fillRecent();
+
+    void buildBook();
+    void connectBook();
+    void showLibrary();
+    /// From the lesson to the book and back.
+    void turnBook();
+    void openLesson(ItemId lesson);
+    bool mayLeave();
+    void showKept();
 
     void lessonOpened(bool opened);
     void lessonChanged(const LessonChange& change);
@@ -95,6 +110,9 @@ class MainWindow : public QMainWindow {
     QDockWidget* inspectorDock_ = nullptr;
     QDockWidget* findingsDock_ = nullptr;
     QLabel* counts_ = nullptr;
+    QLabel* kept_ = nullptr;
+    BookDesk* desk_ = nullptr;
+    LibraryPage* library_ = nullptr;
     int group_ = 0;         ///< whose range is shown
     bool jumping_ = false;  ///< the selection follows the findings
 };

@@ -5,6 +5,8 @@
 #include <QPushButton>
 #include <QTimer>
 
+#include "book/book.h"
+#include "library/book_desk.h"
 #include "text/fault_text.h"
 #include "window/end_signals.h"
 #include "window/main_window.h"
@@ -60,7 +62,8 @@ int runWindow(QApplication& application, const QString& lessonPath) {
     MainWindow window(QLocale::system());
     Recovery recovery(window.document(), unsavedFolder());
     const EndSignals signals;
-    QObject::connect(&signals, &EndSignals::received, &recovery, [&recovery] {
+    QObject::connect(&signals, &EndSignals::received, &recovery, [&window, &recovery] {
+        window.desk().journal().finish();
         recovery.flush();
         QCoreApplication::exit(0);
     });
@@ -74,7 +77,13 @@ int runWindow(QApplication& application, const QString& lessonPath) {
     window.show();
     // In the event loop, so that a signal ends these questions too.
     QTimer::singleShot(0, &window, [&] {
-        if (!offerUnsaved(window, recovery) && !lessonPath.isEmpty()) {
+        if (offerUnsaved(window, recovery)) {
+            return;
+        }
+        if (!Book::isBook(nameOnDisk(lessonPath))) {
+            window.openUsual();
+        }
+        if (!lessonPath.isEmpty()) {
             window.openFile(lessonPath);
         }
     });

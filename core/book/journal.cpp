@@ -182,4 +182,19 @@ Result<Steps, BookFault> undoSteps(Book& book, ItemId lesson) {
     return steps;
 }
 
+Result<StepEdits, BookFault> undoEdits(Book& book, ItemId lesson) {
+    StepEdits steps;
+    Statement rows(book.connection(),
+                   "SELECT id, name, edits, seal, done FROM journal WHERE lesson = ? ORDER BY id");
+    rows.with(lesson.number);
+    while (auto entry = readEntry(book.connection(), rows)) {
+        auto& list = rows.whole(4) == 1 ? steps.undo : steps.redo;
+        list.push_back({std::move(entry->name), std::move(entry->edits)});
+    }
+    if (auto fault = book.connection().takeFault()) {
+        return *std::move(fault);
+    }
+    return steps;
+}
+
 }  // namespace rangeline

@@ -40,4 +40,12 @@ struct Steps {
 };
 Result<Steps, BookFault> undoSteps(Book& book, ItemId lesson);
 
+/// The steps with what they would do, in the order of Steps. SealBroken if one is not as it was
+/// written.
+struct StepEdits {
+    std::vector<Replayed> undo;
+    std::vector<Replayed> redo;
+};
+Result<StepEdits, BookFault> undoEdits(Book& book, ItemId lesson);
+
 }  // namespace rangeline

@@ -11,6 +11,20 @@
 namespace rangeline {
 namespace {
 
+BookFault noVersion(std::int64_t version) {
+    return {BookFaultCode::NoSuchItem, {std::to_string(version)}, {}};
+}
+
+template <class Value>
+Result<Value, BookFault> valueOrFault(Connection& connection, Value value) {
+    if (auto fault = connection.takeFault()) {
+        return *std::move(fault);
+    }
+    return value;
+}
+
+}  // namespace
+
 std::vector<Edit> editsFrom(const Lesson& lesson, const Lesson& wanted) {
     std::vector<Edit> edits;
     if (lesson.head != wanted.head) {
@@ -28,20 +42,6 @@ std::vector<Edit> editsFrom(const Lesson& lesson, const Lesson& wanted) {
     edits.emplace_back(placementDifference(lesson.placements, wanted.placements));
     return edits;
 }
-
-BookFault noVersion(std::int64_t version) {
-    return {BookFaultCode::NoSuchItem, {std::to_string(version)}, {}};
-}
-
-template <class Value>
-Result<Value, BookFault> valueOrFault(Connection& connection, Value value) {
-    if (auto fault = connection.takeFault()) {
-        return *std::move(fault);
-    }
-    return value;
-}
-
-}  // namespace
 
 Result<std::int64_t, BookFault> keepVersion(Book& book, ItemId lesson, const std::string& name,
                                             const std::string& now) {

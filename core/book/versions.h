@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "book/book.h"
+#include "model/edit.h"
 
 namespace rangeline {
 
@@ -28,6 +29,9 @@ Result<Lesson, BookFault> versionLesson(Book& book, std::int64_t version);
 /// The lesson becomes as it was then: one step of undo.
 std::optional<BookFault> restoreVersion(Book& book, ItemId lesson, std::int64_t version);
 std::optional<BookFault> removeVersion(Book& book, ItemId lesson, std::int64_t version);
+
+/// What makes the one lesson out of the other, in an order in which it can be applied.
+std::vector<Edit> editsFrom(const Lesson& lesson, const Lesson& wanted);
 
 /// A copy of the whole book; a file that is there is replaced once the copy is whole.
 std::optional<BookFault> saveCopy(Book& book, const std::string& target);

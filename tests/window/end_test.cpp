@@ -1,4 +1,5 @@
-// However the program ends, what was not saved is offered when it starts again.
+// However the program ends, what was not saved is offered when it starts again. There is no book
+// here: where it should be made is no folder.
 
 #include <gtest/gtest.h>
 
@@ -34,6 +35,7 @@ class End : public ::testing::Test {
         environment.insert("HOME", home_.path());
         environment.insert("XDG_STATE_HOME", home_.path() + "/state");
         environment.insert("XDG_CONFIG_HOME", home_.path() + "/config");
+        environment.insert("XDG_DATA_HOME", sample_ + "/a file is no folder");
         process.setProcessEnvironment(environment);
         process.start(QStringLiteral(RANGELINE_WINDOW_DRIVER), {sample_, task});
     }

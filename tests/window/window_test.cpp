@@ -241,7 +241,7 @@ TEST_F(Window, MenuItemsHaveLettersOfTheirOwn) {
 }
 
 TEST_F(Window, WithoutALessonOnlyOpeningIsOffered) {
-    EXPECT_FALSE(window_->actions().save->isEnabled());
+    EXPECT_FALSE(window_->actions().copyOut->isEnabled());
     EXPECT_FALSE(window_->actions().arrange->isEnabled());
     EXPECT_TRUE(window_->actions().open->isEnabled());
 }

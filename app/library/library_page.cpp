@@ -1,0 +1,265 @@
+#include "library/library_page.h"
+
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QInputDialog>
+#include <QVBoxLayout>
+
+#include "book/library.h"
+
+namespace rangeline {
+namespace {
+
+constexpr ItemKind kindsShown[] = {ItemKind::Lesson, ItemKind::Dish, ItemKind::Kitchen};
+
+QString placeFound(const Hit& hit) {
+    const QString text = QString::fromStdString(hit.text);
+    switch (hit.in) {
+        case FoundIn::Name:
+            break;
+        case FoundIn::Ingredient:
+            return LibraryPage::tr("ingredient: %1").arg(text);
+        case FoundIn::Technique:
+            return LibraryPage::tr("technique: %1").arg(text);
+        case FoundIn::Cue:
+            return LibraryPage::tr("cue: %1").arg(text);
+    }
+    return {};
+}
+
+QString kindText(ItemKind kind) {
+    return kind == ItemKind::Lesson ? LibraryPage::tr("lesson")
+           : kind == ItemKind::Dish ? LibraryPage::tr("dish")
+                                    : LibraryPage::tr("kitchen");
+}
+
+}  // namespace
+
+LibraryPage::LibraryPage(BookDesk& desk, QWidget* parent)
+    : QWidget(parent), desk_(desk), list_(new QListWidget(this)), teaching_(new QLabel(this)) {
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(makeHead());
+    teaching_->setWordWrap(true);
+    teaching_->setAlignment(Qt::AlignCenter);
+    list_->setAccessibleName(tr("What the book holds"));
+    auto* row = new QHBoxLayout;
+    row->addWidget(list_, 1);
+    row->addWidget(teaching_, 1);
+    row->addWidget(makeButtons());
+    column->addLayout(row, 1);
+    connect(list_, &QListWidget::itemActivated, this, &LibraryPage::open);
+    connect(list_, &QListWidget::currentRowChanged, this, &LibraryPage::currentChanged);
+    connect(&desk, &BookDesk::bookOpened, this, &LibraryPage::bookOpened);
+    connect(&desk, &BookDesk::stateChanged, this, &LibraryPage::currentChanged);
+}
+
+QWidget* LibraryPage::makeHead() {
+    auto* head = new QWidget(this);
+    auto* column = new QVBoxLayout(head);
+    column->setContentsMargins(0, 0, 0, 0);
+    name_ = new QLabel(head);
+    QFont large = name_->font();
+    constexpr double larger = 1.4;
+    large.setPointSizeF(large.pointSizeF() * larger);
+    name_->setFont(large);
+    search_ = new QLineEdit(head);
+    search_->setClearButtonEnabled(true);
+    search_->setPlaceholderText(tr("Search names, ingredients, techniques and cues"));
+    search_->setAccessibleName(tr("Search the book"));
+    kinds_ = new QTabBar(head);
+    kinds_->setAccessibleName(tr("What is listed"));
+    for (const QString& name : {tr("&Lessons"), tr("&Dishes"), tr("&Kitchens")}) {
+        kinds_->addTab(name);
+    }
+    archived_ = new QCheckBox(tr("Show what is archi&ved, too"), head);
+    auto* row = new QHBoxLayout;
+    row->addWidget(kinds_);
+    row->addStretch(1);
+    row->addWidget(archived_);
+    column->addWidget(name_);
+    column->addWidget(search_);
+    column->addLayout(row);
+    connect(search_, &QLineEdit::textChanged, this, &LibraryPage::fill);
+    connect(kinds_, &QTabBar::currentChanged, this, &LibraryPage::fill);
+    connect(archived_, &QCheckBox::toggled, this, &LibraryPage::fill);
+    return head;
+}
+
+QWidget* LibraryPage::makeButtons() {
+    auto* box = new QWidget(this);
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    const auto add = [&](const QString& text, void (LibraryPage::*act)()) {
+        auto* button = new QPushButton(text, box);
+        connect(button, &QPushButton::clicked, this, act);
+        column->addWidget(button);
+        return button;
+    };
+    open_ = add(tr("&Open"), &LibraryPage::open);
+    duplicate_ = add(tr("D&uplicate"), &LibraryPage::duplicateCurrent);
+    rename_ = add(tr("&Rename ..."), &LibraryPage::renameCurrent);
+    archive_ = add(tr("&Archive"), &LibraryPage::archiveCurrent);
+    delete_ = add(tr("Dele&te"), &LibraryPage::deleteCurrent);
+    bringBack_ = add(tr("&Bring back"), &LibraryPage::bringBack);
+    bringBack_->hide();
+    column->addStretch(1);
+    return box;
+}
+
+// ---- what is shown ----
+
+void LibraryPage::bookOpened() {
+    connect(desk_.book(), &OpenBook::itemsChanged, this, &LibraryPage::fill);
+    name_->setText(QFileInfo(desk_.book()->path()).completeBaseName());
+    name_->setToolTip(desk_.book()->path());
+    deleted_.reset();
+    bringBack_->hide();
+    search_->clear();
+    fill();
+}
+
+void LibraryPage::fill() {
+    if (desk_.book() == nullptr) {
+        return;
+    }
+    const int number = ++asked_;
+    if (const QString words = search_->text().trimmed(); !words.isEmpty()) {
+        desk_.book()->find(words, [this, number](const std::vector<Hit>& hits) {
+            if (number == asked_) {
+                fillWithFound(hits);
+            }
+        });
+        return;
+    }
+    const Item* before = current();
+    const std::optional<ItemId> chosen = before ? std::optional(before->id) : std::nullopt;
+    list_->clear();
+    const ItemKind kind = kindsShown[std::max(0, kinds_->currentIndex())];
+    for (const Item& item : desk_.book()->items()) {
+        const bool archived = item.state == ItemState::Archived;
+        if (item.kind == kind && item.state != ItemState::Deleted &&
+            (!archived || archived_->isChecked())) {
+            addRow(item, archived ? tr("archived") : QString());
+            if (item.id == chosen) {
+                list_->setCurrentRow(list_->count() - 1);
+            }
+        }
+    }
+    if (list_->currentRow() < 0) {
+        list_->setCurrentRow(0);
+    }
+    showEmpty();
+    currentChanged();
+}
+
+void LibraryPage::fillWithFound(const std::vector<Hit>& hits) {
+    list_->clear();
+    for (const Hit& hit : hits) {
+        const Item* item = desk_.book()->item(hit.item);
+        if (item != nullptr && (item->state != ItemState::Archived || archived_->isChecked())) {
+            const QString place = placeFound(hit);
+            addRow(*item, place.isEmpty() ? kindText(item->kind)
+                                          : kindText(item->kind) + QStringLiteral(", ") + place);
+        }
+    }
+    list_->setCurrentRow(0);
+    showEmpty();
+    currentChanged();
+}
+
+void LibraryPage::addRow(const Item& item, const QString& note) {
+    const QString name = QString::fromStdString(item.name);
+    auto* row = new QListWidgetItem(note.isEmpty() ? name : tr("%1 – %2").arg(name, note), list_);
+    row->setData(Qt::UserRole, static_cast<qlonglong>(item.id.number));
+}
+
+void LibraryPage::showEmpty() {
+    const bool empty = list_->count() == 0;
+    teaching_->setText(!search_->text().trimmed().isEmpty()
+                           ? tr("Nothing in the book has these words.")
+                           : tr("Nothing is here yet. Open a lesson file and choose “Copy into the "
+                                "book” to keep it here, with its kitchen and its dishes."));
+    teaching_->setVisible(empty);
+    list_->setVisible(!empty);
+}
+
+const Item* LibraryPage::current() const {
+    const QListWidgetItem* row = list_->currentItem();
+    return row == nullptr || desk_.book() == nullptr
+               ? nullptr
+               : desk_.book()->item({row->data(Qt::UserRole).toLongLong()});
+}
+
+void LibraryPage::currentChanged() {
+    const Item* item = current();
+    const bool writable =
+        item != nullptr && desk_.book()->isSettled() && !desk_.book()->whyNotWritable();
+    open_->setEnabled(item != nullptr && item->kind == ItemKind::Lesson);
+    for (QPushButton* button : {duplicate_, rename_, archive_, delete_}) {
+        button->setEnabled(writable);
+    }
+    const bool archived = item != nullptr && item->state == ItemState::Archived;
+    archive_->setText(archived ? tr("Back from the &archive") : tr("&Archive"));
+}
+
+// ---- what is done ----
+
+void LibraryPage::open() {
+    const Item* item = current();
+    if (item != nullptr && item->kind == ItemKind::Lesson) {
+        Q_EMIT lessonWanted(item->id);
+    }
+}
+
+void LibraryPage::duplicateCurrent() {
+    const Item item = *current();
+    const std::string name = tr("%1 (copy)").arg(QString::fromStdString(item.name)).toStdString();
+    desk_.change([item, name](Book& book) -> std::optional<BookFault> {
+        const auto copy = duplicate(book, item.id, name);
+        return copy.ok() ? std::nullopt : std::optional(copy.error());
+    });
+}
+
+void LibraryPage::renameCurrent() {
+    const Item item = *current();
+    bool given = false;
+    const QString name =
+        QInputDialog::getText(this, tr("Rename"), tr("New name"), QLineEdit::Normal,
+                              QString::fromStdString(item.name), &given)
+            .trimmed();
+    if (!given || name.isEmpty()) {
+        return;
+    }
+    if (desk_.journal().lesson() == item.id) {
+        Q_EMIT renameOpenWanted(name);
+        return;
+    }
+    desk_.change(
+        [id = item.id, name = name.toStdString()](Book& book) { return rename(book, id, name); });
+}
+
+void LibraryPage::setStateOf(ItemId id, ItemState state) {
+    desk_.change([id, state](Book& book) { return setState(book, id, state); });
+}
+
+void LibraryPage::archiveCurrent() {
+    const Item* item = current();
+    setStateOf(item->id,
+               item->state == ItemState::Archived ? ItemState::InUse : ItemState::Archived);
+}
+
+void LibraryPage::deleteCurrent() {
+    const Item* item = current();
+    deleted_ = item->id;
+    bringBack_->setText(tr("&Bring back “%1”").arg(QString::fromStdString(item->name)));
+    bringBack_->show();
+    setStateOf(item->id, ItemState::Deleted);
+}
+
+void LibraryPage::bringBack() {
+    setStateOf(*deleted_, ItemState::InUse);
+    deleted_.reset();
+    bringBack_->hide();
+}
+
+}  // namespace rangeline

@@ -1,0 +1,62 @@
+#pragma once
+// What the open book holds, with a search as one types.
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTabBar>
+#include <optional>
+
+#include "library/book_desk.h"
+
+namespace rangeline {
+
+class LibraryPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit LibraryPage(BookDesk& desk, QWidget* parent = nullptr);
+
+  Q_SIGNALS:
+    void lessonWanted(rangeline::ItemId lesson);
+    /// The open lesson gets its name through its document, so that undo knows of it.
+    void renameOpenWanted(const QString& name);
+
+  private:
+    QWidget* makeHead();
+    QWidget* makeButtons();
+    void bookOpened();
+    void fill();
+    void fillWithFound(const std::vector<Hit>& hits);
+    void addRow(const Item& item, const QString& note);
+    void showEmpty();
+    void currentChanged();
+    const Item* current() const;
+    void open();
+    void duplicateCurrent();
+    void renameCurrent();
+    void archiveCurrent();
+    void deleteCurrent();
+    void bringBack();
+    void setStateOf(ItemId id, ItemState state);
+
+    BookDesk& desk_;
+    QLabel* name_ = nullptr;
+    QLineEdit* search_ = nullptr;
+    QTabBar* kinds_ = nullptr;
+    QCheckBox* archived_ = nullptr;
+    QListWidget* list_ = nullptr;
+    QLabel* teaching_ = nullptr;
+    QPushButton* open_ = nullptr;
+    QPushButton* duplicate_ = nullptr;
+    QPushButton* rename_ = nullptr;
+    QPushButton* archive_ = nullptr;
+    QPushButton* delete_ = nullptr;
+    QPushButton* bringBack_ = nullptr;
+    std::optional<ItemId> deleted_;  ///< the last one
+    int asked_ = 0;                  ///< answers to earlier searches come too late
+};
+
+}  // namespace rangeline

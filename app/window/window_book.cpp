@@ -1,0 +1,115 @@
+// The window's side of the book: its menu, its page and what the status bar says of it.
+
+#include <QFileInfo>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QVBoxLayout>
+
+#include "library/book_bar.h"
+#include "library/book_desk.h"
+#include "library/library_page.h"
+#include "window/main_window.h"
+
+namespace rangeline {
+namespace {
+
+constexpr int libraryPage = 2;
+
+}  // namespace
+
+void MainWindow::buildBook() {
+    desk_ = new BookDesk(document_, *this);
+    library_ = new LibraryPage(*desk_, pages_);
+    pages_->addWidget(library_);
+    auto* centre = new QWidget(this);
+    auto* column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(new BookBar(*desk_, centre));
+    column->addWidget(pages_, 1);
+    setCentralWidget(centre);
+    kept_ = new QLabel(this);
+    statusBar()->addPermanentWidget(kept_);
+    connectBook();
+}
+
+void MainWindow::connectBook() {
+    connect(actions_.library, &QAction::triggered, this, &MainWindow::turnBook);
+    connect(actions_.samples, &QAction::triggered, this, [this] {
+        if (mayLeave()) {
+            desk_->openSamples();
+        }
+    });
+    connect(actions_.bookCopy, &QAction::triggered, desk_, &BookDesk::askForCopy);
+    connect(actions_.copyIn, &QAction::triggered, desk_, &BookDesk::copyIntoBook);
+    connect(desk_, &BookDesk::bookOpened, this, [this] {
+        files_.recent().add(desk_->book()->path());
+        showLibrary();
+    });
+    connect(desk_, &BookDesk::lessonOpened, this, [this] { lessonOpened(true); });
+    connect(desk_, &BookDesk::stateChanged, this, &MainWindow::showKept);
+    connect(desk_, &BookDesk::said, this,
+            [this](const QString& text) { statusBar()->showMessage(text); });
+    connect(library_, &LibraryPage::lessonWanted, this, &MainWindow::openLesson);
+    connect(library_, &LibraryPage::renameOpenWanted, this, [this](const QString& name) {
+        Head head = document_.lesson().head;
+        head.name = name.toStdString();
+        document_.apply(SetHead{head}, tr("rename the lesson"));
+        desk_->book()->refresh();
+    });
+}
+
+void MainWindow::turnBook() {
+    if (pages_->currentIndex() == libraryPage && desk_->journal().lesson()) {
+        lessonOpened(true);
+    } else {
+        showLibrary();
+    }
+}
+
+void MainWindow::openUsual() {
+    for (const QString& path : files_.recent().list()) {
+        if (path.endsWith(QStringLiteral(".rangeline")) && QFileInfo::exists(path)) {
+            desk_->openBook(path);
+            return;
+        }
+    }
+    desk_->openSamples();
+}
+
+void MainWindow::showLibrary() {
+    if (desk_->book() != nullptr) {
+        lessonOpened(false);
+        pages_->setCurrentIndex(libraryPage);
+        showKept();
+    }
+}
+
+void MainWindow::openLesson(ItemId lesson) {
+    if (desk_->journal().lesson() == lesson) {
+        lessonOpened(true);
+    } else if (mayLeave()) {
+        desk_->openLesson(lesson);
+    }
+}
+
+bool MainWindow::mayLeave() {
+    return desk_->journal().lesson() ? desk_->mayLeave() : files_.mayLeave();
+}
+
+void MainWindow::showKept() {
+    const LessonJournal& journal = desk_->journal();
+    const bool inBook = journal.lesson().has_value();
+    const bool library = pages_->currentIndex() == libraryPage;
+    actions_.library->setEnabled(desk_->book() != nullptr);
+    actions_.library->setText(library && inBook ? tr("&Back to the lesson") : tr("Show the &book"));
+    actions_.bookCopy->setEnabled(desk_->book() != nullptr);
+    actions_.copyIn->setEnabled(desk_->book() != nullptr && !inBook && pages_->currentIndex() == 1);
+    kept_->setText(!inBook            ? QString()
+                   : journal.fault()  ? tr("Not kept yet")
+                   : journal.isKept() ? tr("Kept in the book")
+                                      : tr("Being kept ..."));
+}
+
+}  // namespace rangeline
