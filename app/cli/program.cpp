@@ -37,7 +37,9 @@ Exit runCommand(const QStringList& words) {
 }  // namespace
 
 Wanted wantedBy(const QStringList& words) {
-    if (words.isEmpty() || (words.size() == 1 && namesAFile(words.first()))) {
+    const bool book = words.size() == 2 && words.first().endsWith(QStringLiteral(".rangeline"));
+    if (words.isEmpty() || (words.size() == 1 && namesAFile(words.first())) ||
+        (book && !asksForHelp(words))) {
         return Wanted::Window;
     }
     const Command* command = findCommand(words.first());

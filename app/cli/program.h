@@ -10,7 +10,7 @@ namespace rangeline {
 enum class Wanted : std::uint8_t {
     Text,   ///< an answer on the terminal
     Paper,  ///< an answer that needs fonts, but no display
-    Window  ///< no command: the window, on a lesson or empty
+    Window  ///< no command: the window, on a book, a lesson or neither
 };
 
 Wanted wantedBy(const QStringList& words);

@@ -38,8 +38,10 @@ struct DropsNothing {
     bool operator()(const SetChoices& edit) const { return edit.choices != lesson.choices; }
 };
 
-std::optional<Fault> faultAfter(Lesson lesson, const Edit& edit) {
-    rangeline::apply(lesson, edit);
+std::optional<Fault> faultAfter(Lesson lesson, const std::vector<Edit>& edits) {
+    for (const Edit& edit : edits) {
+        rangeline::apply(lesson, edit);
+    }
     const std::vector<Fault> faults = validate(lesson, 1);
     return faults.empty() ? std::nullopt : std::optional(faults.front());
 }
@@ -55,19 +57,27 @@ LessonDocument::LessonDocument(QObject* parent)
 LessonDocument::~LessonDocument() = default;
 
 std::optional<Fault> LessonDocument::apply(Edit edit, const QString& text, GestureId gesture) {
-    if (!std::visit(DropsNothing{lesson()}, edit)) {
+    std::vector<Edit> edits;
+    edits.push_back(std::move(edit));
+    return apply(std::move(edits), text, gesture);
+}
+
+std::optional<Fault> LessonDocument::apply(std::vector<Edit> edits, const QString& text,
+                                           GestureId gesture) {
+    std::erase_if(edits, [this](Edit& edit) { return !std::visit(DropsNothing{lesson()}, edit); });
+    if (edits.empty()) {
         return std::nullopt;
     }
-    if (!keepsExpansion(edit)) {
-        if (auto fault = faultAfter(lesson(), edit)) {
+    if (!std::ranges::all_of(edits, keepsExpansion)) {
+        if (auto fault = faultAfter(lesson(), edits)) {
             return fault;
         }
     }
-    const Edit done = edit;
+    const std::vector<Edit> done = edits;
     const int before = undoStack_.index();
     {
         const QScopedValueRollback pushing(pushing_, true);
-        undoStack_.push(new EditCommand(*this, {std::move(edit)}, text, gesture));
+        undoStack_.push(new EditCommand(*this, std::move(edits), text, gesture));
     }
     Q_EMIT applied(done, text, gesture);
     if (undoStack_.index() < before) {
@@ -80,10 +90,9 @@ void LessonDocument::play(std::vector<Edit>& edits, const QString& text, bool un
     if (quiet_) {
         return;
     }
-    for (Edit& edit : edits) {
-        Q_EMIT changed(state_->exchange(edit));
-    }
+    const LessonChange change = state_->exchange(edits);
     std::ranges::reverse(edits);
+    Q_EMIT changed(change);
     if (!pushing_) {
         Q_EMIT replayed(text, undone);
     }

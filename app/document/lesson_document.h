@@ -45,6 +45,9 @@ class LessonDocument : public QObject {
     /// “Roast the thighs”"). Edits that follow each other with the same `gesture` (not 0) are taken
     /// back together.
     std::optional<Fault> apply(Edit edit, const QString& text, GestureId gesture = 0);
+    /// Several edits as one step, refused or accepted by what they come to together; at most one of
+    /// each kind.
+    std::optional<Fault> apply(std::vector<Edit> edits, const QString& text, GestureId gesture = 0);
     /// A number that no gesture has had yet.
     GestureId newGesture() { return ++lastGesture_; }
     QUndoStack& undoStack() { return undoStack_; }
@@ -80,7 +83,8 @@ class LessonDocument : public QObject {
     /// After every change: an edit, undo, redo, another lesson.
     void changed(const rangeline::LessonChange& change);
     /// For who keeps what is done: apply() has done this ...
-    void applied(const rangeline::Edit& edit, const QString& text, rangeline::GestureId gesture);
+    void applied(const std::vector<rangeline::Edit>& edits, const QString& text,
+                 rangeline::GestureId gesture);
     /// ... and a step was taken back or done again. A gesture that ends where it began is taken
     /// back, too.
     void replayed(const QString& text, bool undone);

@@ -57,6 +57,25 @@ LessonChange LessonState::exchange(Edit& edit) {
     return {false, false, keys};
 }
 
+LessonChange LessonState::exchange(std::vector<Edit>& edits) {
+    LessonChange change;
+    if (std::ranges::all_of(edits, keepsExpansion)) {
+        for (Edit& edit : edits) {
+            const LessonChange part = exchange(edit);
+            change.placements.insert(change.placements.end(), part.placements.begin(),
+                                     part.placements.end());
+        }
+        return change;
+    }
+    forget();
+    for (Edit& edit : edits) {
+        edit = rangeline::apply(lesson_, std::move(edit));
+    }
+    derived_ = std::make_unique<Derived>(lesson_);
+    change.structure = true;
+    return change;
+}
+
 std::vector<Finding> LessonState::findingsAbout(const TouchedSubjects& touched) const {
     std::vector<Finding> found;
     for (const Check& check : checks()) {

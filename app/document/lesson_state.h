@@ -39,6 +39,8 @@ class LessonState {
 
     /// Applies the edit and leaves its inverse in it. Requires that the lesson stays valid.
     LessonChange exchange(Edit& edit);
+    /// All of them in this order, judged by what they come to together.
+    LessonChange exchange(std::vector<Edit>& edits);
 
     /// What the edit would lead to, among what it touches: findings that name a placement it
     /// changes, and findings that were not there before. Nothing stays changed. Quick enough for

@@ -4,6 +4,7 @@
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QStandardPaths>
 
 #include "book/salvage.h"
 #include "book/versions.h"
@@ -80,6 +81,20 @@ bool BookDesk::openBook(const QString& path) {
     document_.close();
     take(std::move(opened.value()));
     return true;
+}
+
+void BookDesk::newBook() {
+    const QString path = askForName(tr("A new, empty book"));
+    if (path.isEmpty()) {
+        return;
+    }
+    auto made = Book::create(nameOnDisk(path));
+    if (!made.ok()) {
+        refuse(path, made.error());
+        return;
+    }
+    made.value().reset();
+    openBook(path);
 }
 
 bool BookDesk::openSamples() {
@@ -194,7 +209,11 @@ bool BookDesk::mayLeave() {
 // ---- copies ----
 
 QString BookDesk::askForName(const QString& title) {
-    const QString folder = book_ ? QFileInfo(book_->path()).absolutePath() : QString();
+    // The book of the samples lies where nobody looks for documents.
+    const bool own = book_ && book_->path() != samplesPath();
+    const QString folder =
+        own ? QFileInfo(book_->path()).absolutePath()
+            : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     QFileDialog dialog(&window_, title, folder, tr("Books (*.rangeline)"));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("rangeline"));

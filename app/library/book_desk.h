@@ -29,11 +29,16 @@ class BookDesk : public QObject {
 
     /// Null while no book is open.
     OpenBook* book() { return book_.get(); }
+    LessonDocument& document() { return document_; }
+    /// Whether a book is open that takes changes.
+    bool isWritable() const { return book_ && book_->isSettled() && !book_->whyNotWritable(); }
     LessonJournal& journal() { return *journal_; }
 
     bool isOpen(const QString& path) const;
     /// On a fault says why and stays as it is; the open book is opened anew. Requires mayLeave().
     bool openBook(const QString& path);
+    /// An empty one, under a name that is asked for. Requires mayLeave().
+    void newBook();
     /// The book of the samples, made if it is not there; where it cannot be, noBook() says why.
     bool openSamples();
     /// Why there is no book where there should be one, as a sentence; empty: it is not so.

@@ -20,8 +20,8 @@ bool changesNothing(const Edit& edit) {
 LessonJournal::LessonJournal(LessonDocument& document, QObject* parent)
     : QObject(parent), document_(document) {
     connect(&document, &LessonDocument::applied, this,
-            [this](const Edit& edit, const QString& text, GestureId gesture) {
-                add({Kind::Applied, edit, text.toStdString(), gesture, {}});
+            [this](const std::vector<Edit>& edits, const QString& text, GestureId gesture) {
+                add({Kind::Applied, edits, text.toStdString(), gesture, {}});
             });
     connect(&document, &LessonDocument::replayed, this, [this](const QString& text, bool undone) {
         add({undone ? Kind::Undone : Kind::Redone, {}, text.toStdString(), 0, document_.lesson()});
@@ -105,7 +105,7 @@ void LessonJournal::finish() {
 /// step, or joined others of a gesture than the window, the lesson is made what it should be.
 std::optional<BookFault> LessonJournal::write(Book& book, ItemId lesson, const Step& step) {
     if (step.kind == Kind::Applied) {
-        return applyEdit(book, lesson, *step.edit, step.name, step.gesture);
+        return applyEdits(book, lesson, step.edits, step.name, step.gesture);
     }
     if (step.kind != Kind::CaughtUp) {
         const auto replayed = step.kind == Kind::Undone ? undo(book, lesson) : redo(book, lesson);

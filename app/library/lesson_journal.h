@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "document/lesson_document.h"
 #include "library/open_book.h"
@@ -44,7 +45,7 @@ class LessonJournal : public QObject {
     enum class Kind : std::uint8_t { Applied, Undone, Redone, CaughtUp };
     struct Step {
         Kind kind = Kind::Applied;
-        std::optional<Edit> edit;
+        std::vector<Edit> edits;
         std::string name;
         GestureId gesture = 0;
         std::optional<Lesson> wanted;  ///< except after Applied

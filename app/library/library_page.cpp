@@ -2,6 +2,7 @@
 
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QInputDialog>
 #include <QVBoxLayout>
 
@@ -10,6 +11,11 @@
 namespace rangeline {
 namespace {
 
+ItemId idOf(const QTreeWidgetItem& row) {
+    return {row.data(0, Qt::UserRole).toLongLong()};
+}
+
+constexpr int usualWidth = 900;
 constexpr ItemKind kindsShown[] = {ItemKind::Lesson, ItemKind::Dish, ItemKind::Kitchen};
 
 QString placeFound(const Hit& hit) {
@@ -36,7 +42,7 @@ QString kindText(ItemKind kind) {
 }  // namespace
 
 LibraryPage::LibraryPage(BookDesk& desk, QWidget* parent)
-    : QWidget(parent), desk_(desk), list_(new QListWidget(this)), teaching_(new QLabel(this)) {
+    : QWidget(parent), desk_(desk), list_(new QTreeWidget(this)), teaching_(new QLabel(this)) {
     auto* column = new QVBoxLayout(this);
     column->addWidget(makeHead());
     teaching_->setWordWrap(true);
@@ -47,8 +53,14 @@ LibraryPage::LibraryPage(BookDesk& desk, QWidget* parent)
     row->addWidget(teaching_, 1);
     row->addWidget(makeButtons());
     column->addLayout(row, 1);
-    connect(list_, &QListWidget::itemActivated, this, &LibraryPage::open);
-    connect(list_, &QListWidget::currentRowChanged, this, &LibraryPage::currentChanged);
+    list_->setRootIsDecorated(false);
+    list_->setUniformRowHeights(true);
+    list_->setAllColumnsShowFocus(true);
+    list_->header()->setStretchLastSection(true);
+    constexpr double fractionOfNames = 0.6;
+    list_->header()->resizeSection(0, static_cast<int>(fractionOfNames * usualWidth));
+    connect(list_, &QTreeWidget::itemActivated, this, &LibraryPage::open);
+    connect(list_, &QTreeWidget::currentItemChanged, this, &LibraryPage::currentChanged);
     connect(&desk, &BookDesk::bookOpened, this, &LibraryPage::bookOpened);
     connect(&desk, &BookDesk::stateChanged, this, &LibraryPage::currentChanged);
 }
@@ -68,7 +80,7 @@ QWidget* LibraryPage::makeHead() {
     search_->setAccessibleName(tr("Search the book"));
     kinds_ = new QTabBar(head);
     kinds_->setAccessibleName(tr("What is listed"));
-    for (const QString& name : {tr("&Lessons"), tr("&Dishes"), tr("&Kitchens")}) {
+    for (const QString& name : {tr("Le&ssons"), tr("&Dishes"), tr("&Kitchens")}) {
         kinds_->addTab(name);
     }
     archived_ = new QCheckBox(tr("Show what is archi&ved, too"), head);
@@ -95,6 +107,7 @@ QWidget* LibraryPage::makeButtons() {
         column->addWidget(button);
         return button;
     };
+    new_ = add(tr("New &lesson ..."), &LibraryPage::newLessonWanted);
     open_ = add(tr("&Open"), &LibraryPage::open);
     duplicate_ = add(tr("D&uplicate"), &LibraryPage::duplicateCurrent);
     rename_ = add(tr("&Rename ..."), &LibraryPage::renameCurrent);
@@ -140,16 +153,9 @@ void LibraryPage::fill() {
         if (item.kind == kind && item.state != ItemState::Deleted &&
             (!archived || archived_->isChecked())) {
             addRow(item, archived ? tr("archived") : QString());
-            if (item.id == chosen) {
-                list_->setCurrentRow(list_->count() - 1);
-            }
         }
     }
-    if (list_->currentRow() < 0) {
-        list_->setCurrentRow(0);
-    }
-    showEmpty();
-    currentChanged();
+    tidy(chosen);
 }
 
 void LibraryPage::fillWithFound(const std::vector<Hit>& hits) {
@@ -162,38 +168,58 @@ void LibraryPage::fillWithFound(const std::vector<Hit>& hits) {
                                           : kindText(item->kind) + QStringLiteral(", ") + place);
         }
     }
-    list_->setCurrentRow(0);
+    tidy({});
+}
+
+void LibraryPage::addRow(const Item& item, const QString& note) {
+    auto* row = new QTreeWidgetItem(list_, {QString::fromStdString(item.name), note});
+    row->setData(0, Qt::UserRole, static_cast<qlonglong>(item.id.number));
+    row->setToolTip(0, row->text(0));
+    row->setToolTip(1, note);
+}
+
+/// The list is filled: chooses in it, and says something where it is empty.
+void LibraryPage::tidy(const std::optional<ItemId>& chosen) {
+    const bool searching = !search_->text().trimmed().isEmpty();
+    list_->setHeaderLabels({tr("Name"), searching ? tr("Found as") : tr("To know")});
+    QTreeWidgetItem* current = list_->topLevelItem(0);
+    for (int number = 0; chosen && number < list_->topLevelItemCount(); ++number) {
+        if (idOf(*list_->topLevelItem(number)) == *chosen) {
+            current = list_->topLevelItem(number);
+        }
+    }
+    list_->setCurrentItem(current);
+    kinds_->setEnabled(!searching);
     showEmpty();
     currentChanged();
 }
 
-void LibraryPage::addRow(const Item& item, const QString& note) {
-    const QString name = QString::fromStdString(item.name);
-    auto* row = new QListWidgetItem(note.isEmpty() ? name : tr("%1 – %2").arg(name, note), list_);
-    row->setData(Qt::UserRole, static_cast<qlonglong>(item.id.number));
-}
-
 void LibraryPage::showEmpty() {
-    const bool empty = list_->count() == 0;
-    teaching_->setText(!search_->text().trimmed().isEmpty()
-                           ? tr("Nothing in the book has these words.")
-                           : tr("Nothing is here yet. Open a lesson file and choose “Copy into the "
-                                "book” to keep it here, with its kitchen and its dishes."));
+    const bool empty = list_->topLevelItemCount() == 0;
+    QString text = tr("Nothing in the book has these words.");
+    if (search_->text().trimmed().isEmpty()) {
+        text =
+            kinds_->currentIndex() == 0
+                ? tr("No lesson is here yet. Make one of dishes and a kitchen of this book with "
+                     "“New lesson”, or open a lesson from a file: it is copied into the book, "
+                     "with its kitchen and its dishes, and its file stays as it is.")
+                : tr("Nothing is here yet. Open a lesson from a file: its kitchen and its dishes "
+                     "come into the book with it.");
+    }
+    teaching_->setText(text);
     teaching_->setVisible(empty);
     list_->setVisible(!empty);
 }
 
 const Item* LibraryPage::current() const {
-    const QListWidgetItem* row = list_->currentItem();
-    return row == nullptr || desk_.book() == nullptr
-               ? nullptr
-               : desk_.book()->item({row->data(Qt::UserRole).toLongLong()});
+    const QTreeWidgetItem* row = list_->currentItem();
+    return row == nullptr || desk_.book() == nullptr ? nullptr : desk_.book()->item(idOf(*row));
 }
 
 void LibraryPage::currentChanged() {
     const Item* item = current();
-    const bool writable =
-        item != nullptr && desk_.book()->isSettled() && !desk_.book()->whyNotWritable();
+    const bool writable = item != nullptr && desk_.isWritable();
+    new_->setEnabled(desk_.isWritable());
     open_->setEnabled(item != nullptr && item->kind == ItemKind::Lesson);
     for (QPushButton* button : {duplicate_, rename_, archive_, delete_}) {
         button->setEnabled(writable);

@@ -4,9 +4,9 @@
 #include <QCheckBox>
 #include <QLabel>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
 #include <QTabBar>
+#include <QTreeWidget>
 #include <optional>
 
 #include "library/book_desk.h"
@@ -21,6 +21,7 @@ class LibraryPage : public QWidget {
 
   Q_SIGNALS:
     void lessonWanted(rangeline::ItemId lesson);
+    void newLessonWanted();
     /// The open lesson gets its name through its document, so that undo knows of it.
     void renameOpenWanted(const QString& name);
 
@@ -31,6 +32,7 @@ class LibraryPage : public QWidget {
     void fill();
     void fillWithFound(const std::vector<Hit>& hits);
     void addRow(const Item& item, const QString& note);
+    void tidy(const std::optional<ItemId>& chosen);
     void showEmpty();
     void currentChanged();
     const Item* current() const;
@@ -47,8 +49,9 @@ class LibraryPage : public QWidget {
     QLineEdit* search_ = nullptr;
     QTabBar* kinds_ = nullptr;
     QCheckBox* archived_ = nullptr;
-    QListWidget* list_ = nullptr;
+    QTreeWidget* list_ = nullptr;
     QLabel* teaching_ = nullptr;
+    QPushButton* new_ = nullptr;
     QPushButton* open_ = nullptr;
     QPushButton* duplicate_ = nullptr;
     QPushButton* rename_ = nullptr;

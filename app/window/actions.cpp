@@ -29,11 +29,17 @@ QAction* make(QMainWindow& window, const QString& text, const QString& tip,
 Actions::Actions(QMainWindow& window)
     : library(make(window, tr("Show the &book"), tr("Lessons, dishes and kitchens of the book"),
                    QKeySequence(Qt::CTRL | Qt::Key_B))),
+      newLesson(make(window, tr("&New lesson ..."),
+                     tr("Make a lesson of dishes and a kitchen of the book"), QKeySequence::New)),
       open(make(window, tr("&Open ..."), tr("Open a book, or a lesson from a file"),
                 QKeySequence::Open)),
       samples(make(window, tr("Open the book of &samples"), tr("Lessons to look at and to try"))),
+      newBook(make(window, tr("New &empty book ..."), tr("Begin another book"))),
       bookCopy(make(window, tr("Save a cop&y of the book ..."),
                     tr("Copy the whole book to another file"))),
+      versions(make(window, tr("&Versions of the lesson ..."),
+                    tr("Keep the lesson as it is under a name, compare, go back"),
+                    QKeySequence::Save)),
       copyIn(make(window, tr("Copy the lesson &into the book"),
                   tr("Keep the lesson in the book, with its kitchen and its dishes"))),
       copyOut(make(window, tr("Copy the lesson out &to a file ..."),
@@ -70,13 +76,13 @@ Actions::Actions(QMainWindow& window)
 }
 
 void Actions::fillBookMenu(QMenu& menu) {
-    menu.addAction(library);
+    menu.addActions({library, newLesson});
     menu.addSeparator();
     menu.addAction(open);
     recent = menu.addMenu(tr("Opened &lately"));
-    menu.addActions({samples, bookCopy});
+    menu.addActions({samples, newBook, bookCopy});
     menu.addSeparator();
-    menu.addActions({copyIn, copyOut, print});
+    menu.addActions({versions, copyIn, copyOut, print});
     menu.addSeparator();
     menu.addAction(leave);
 }
@@ -104,7 +110,7 @@ void Actions::fillToolBar(QMainWindow& window) {
     bar->setObjectName(QStringLiteral("tools"));
     bar->setMovable(false);
     bar->setContextMenuPolicy(Qt::PreventContextMenu);
-    bar->addActions({library, open, print});
+    bar->addActions({library, newLesson, open, print});
     bar->addSeparator();
     bar->addActions({undo, redo});
     bar->addSeparator();
@@ -125,9 +131,9 @@ void Actions::fillToolBar(QMainWindow& window) {
 
 void Actions::drawIcons(const QPalette& palette) {
     const std::pair<QAction*, const char*> icons[] = {
-        {library, "book"},  {open, "open"},   {print, "print"},     {undo, "undo"},
-        {redo, "redo"},     {head, "lesson"}, {arrange, "arrange"}, {pin, "pin"},
-        {closer, "closer"}, {wider, "wider"}, {fit, "fit"}};
+        {library, "book"}, {newLesson, "new"}, {open, "open"},   {print, "print"},
+        {undo, "undo"},    {redo, "redo"},     {head, "lesson"}, {arrange, "arrange"},
+        {pin, "pin"},      {closer, "closer"}, {wider, "wider"}, {fit, "fit"}};
     for (const auto& [action, name] : icons) {
         action->setIcon(makeIcon(QString::fromLatin1(name), palette));
     }

@@ -12,9 +12,12 @@ struct Actions {
     explicit Actions(QMainWindow& window);
 
     QAction* library;
+    QAction* newLesson;
     QAction* open;
     QAction* samples;
+    QAction* newBook;
     QAction* bookCopy;
+    QAction* versions;
     QAction* copyIn;
     QAction* copyOut;
     QAction* print;

@@ -28,7 +28,7 @@ int showWindow(int argc, char** argv, const QStringList& words) {
         return static_cast<int>(Exit::Unusable);
     }
     QApplication application(argc, argv);
-    return runWindow(application, words.value(0));
+    return runWindow(application, words.value(0), words.value(1));
 }
 
 int answer(int argc, char** argv, const QStringList& words) {

@@ -18,6 +18,7 @@ namespace rangeline {
 
 class Arranger;
 class BookDesk;
+class ChangeOffer;
 class EmptyPage;
 class FindingsPanel;
 class LibraryPage;
@@ -42,6 +43,9 @@ class MainWindow : public QMainWindow {
     BookDesk& desk() { return *desk_; }
     /// On a fault says why and stays as it is.
     bool openFile(const QString& path);
+    /// The lesson of the open book that has that name, or the number that "#12" names; where there
+    /// is not just one, says so.
+    void openLessonNamed(const QString& name);
     /// The book opened last, or that of the samples.
     void openUsual();
     /// Shows a lesson that has changes its file does not have yet; an empty path: it has no file.
@@ -76,6 +80,8 @@ class MainWindow : public QMainWindow {
     void showLibrary();
     /// From the lesson to the book and back.
     void turnBook();
+    void makeLesson();
+    void showVersions();
     void openLesson(ItemId lesson);
     bool mayLeave();
     void showKept();
@@ -113,6 +119,7 @@ class MainWindow : public QMainWindow {
     QLabel* kept_ = nullptr;
     BookDesk* desk_ = nullptr;
     LibraryPage* library_ = nullptr;
+    ChangeOffer* offer_ = nullptr;
     int group_ = 0;         ///< whose range is shown
     bool jumping_ = false;  ///< the selection follows the findings
 };

@@ -56,7 +56,7 @@ bool offerUnsaved(MainWindow& window, Recovery& recovery) {
 
 }  // namespace
 
-int runWindow(QApplication& application, const QString& lessonPath) {
+int runWindow(QApplication& application, const QString& path, const QString& name) {
     QCoreApplication::setApplicationName(QStringLiteral("rangeline"));
     QCoreApplication::setOrganizationName(QStringLiteral("rangeline"));
     MainWindow window(QLocale::system());
@@ -80,11 +80,11 @@ int runWindow(QApplication& application, const QString& lessonPath) {
         if (offerUnsaved(window, recovery)) {
             return;
         }
-        if (!Book::isBook(nameOnDisk(lessonPath))) {
+        if (!Book::isBook(nameOnDisk(path))) {
             window.openUsual();
         }
-        if (!lessonPath.isEmpty()) {
-            window.openFile(lessonPath);
+        if (!path.isEmpty() && window.openFile(path) && !name.isEmpty()) {
+            window.openLessonNamed(name);
         }
     });
     return application.exec();

@@ -5,8 +5,9 @@
 
 namespace rangeline {
 
-/// Shows the window, with the lesson in that file unless the path is empty, until it is closed.
-/// Returns what the program is to return.
-int runWindow(QApplication& application, const QString& lessonPath);
+/// Shows the window until it is closed, with the book or the lesson in that file, and the lesson of
+/// that name in the book; where the path is empty, with the book opened last. Returns what the
+/// program is to return.
+int runWindow(QApplication& application, const QString& path, const QString& name = {});
 
 }  // namespace rangeline

@@ -6,9 +6,13 @@
 #include <QStatusBar>
 #include <QVBoxLayout>
 
+#include "book/library.h"
 #include "library/book_bar.h"
 #include "library/book_desk.h"
+#include "library/change_offer.h"
 #include "library/library_page.h"
+#include "library/new_lesson_dialog.h"
+#include "library/versions_dialog.h"
 #include "window/main_window.h"
 
 namespace rangeline {
@@ -26,7 +30,9 @@ void MainWindow::buildBook() {
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
+    offer_ = new ChangeOffer(*desk_, locale_, centre);
     column->addWidget(new BookBar(*desk_, centre));
+    column->addWidget(offer_);
     column->addWidget(pages_, 1);
     setCentralWidget(centre);
     kept_ = new QLabel(this);
@@ -47,7 +53,18 @@ void MainWindow::connectBook() {
         files_.recent().add(desk_->book()->path());
         showLibrary();
     });
-    connect(desk_, &BookDesk::lessonOpened, this, [this] { lessonOpened(true); });
+    connect(desk_, &BookDesk::lessonOpened, this, [this] {
+        lessonOpened(true);
+        offer_->look();
+    });
+    connect(actions_.newLesson, &QAction::triggered, this, &MainWindow::makeLesson);
+    connect(library_, &LibraryPage::newLessonWanted, actions_.newLesson, &QAction::trigger);
+    connect(actions_.versions, &QAction::triggered, this, &MainWindow::showVersions);
+    connect(actions_.newBook, &QAction::triggered, this, [this] {
+        if (mayLeave()) {
+            desk_->newBook();
+        }
+    });
     connect(desk_, &BookDesk::stateChanged, this, &MainWindow::showKept);
     connect(desk_, &BookDesk::said, this,
             [this](const QString& text) { statusBar()->showMessage(text); });
@@ -86,6 +103,31 @@ void MainWindow::showLibrary() {
     }
 }
 
+void MainWindow::makeLesson() {
+    if (mayLeave()) {
+        NewLessonDialog(*desk_, locale_, QDateTime::currentDateTime(), this).exec();
+    }
+}
+
+void MainWindow::showVersions() {
+    VersionsDialog(*desk_, locale_, this).exec();
+}
+
+void MainWindow::openLessonNamed(const QString& name) {
+    if (desk_->book() == nullptr) {
+        return;
+    }
+    desk_->book()->ask(
+        [name = name.toStdString()](Book& book) { return findItem(book, ItemKind::Lesson, name); },
+        [this](const Result<Item, BookFault>& found) {
+            if (found.ok()) {
+                openLesson(found.value().id);
+            } else {
+                desk_->sayFault(found.error());
+            }
+        });
+}
+
 void MainWindow::openLesson(ItemId lesson) {
     if (desk_->journal().lesson() == lesson) {
         lessonOpened(true);
@@ -105,6 +147,11 @@ void MainWindow::showKept() {
     actions_.library->setEnabled(desk_->book() != nullptr);
     actions_.library->setText(library && inBook ? tr("&Back to the lesson") : tr("Show the &book"));
     actions_.bookCopy->setEnabled(desk_->book() != nullptr);
+    actions_.newLesson->setEnabled(desk_->isWritable());
+    actions_.versions->setEnabled(inBook && !library);
+    if (library) {
+        offer_->hide();
+    }
     actions_.copyIn->setEnabled(desk_->book() != nullptr && !inBook && pages_->currentIndex() == 1);
     kept_->setText(!inBook            ? QString()
                    : journal.fault()  ? tr("Not kept yet")

@@ -11,63 +11,14 @@
 #include "library/book_desk.h"
 #include "library/library_page.h"
 #include "library/samples_book.h"
+#include "library_support.h"
 #include "support/find_widget.h"
 #include "text/book_fault_text.h"
 
 namespace rangeline::test {
 namespace {
 
-class Desk : public ::testing::Test {
-  protected:
-    void SetUp() override {
-        const auto fault = makeSamplesBook(path_);
-        ASSERT_FALSE(fault) << sentence(*fault).toStdString();
-        open();
-    }
-    void open() {
-        desk_.reset();
-        document_ = std::make_unique<LessonDocument>();
-        desk_ = std::make_unique<BookDesk>(*document_, window_);
-        ASSERT_TRUE(desk_->openBook(path_));
-        ASSERT_TRUE(QTest::qWaitFor([&] { return desk_->book()->isSettled(); }));
-    }
-    /// "First lesson", which is placed, whatever it is called by now.
-    ItemId firstLesson() {
-        const auto& items = desk_->book()->items();
-        const auto found = std::ranges::find_if(items, [](const Item& item) {
-            return item.kind == ItemKind::Lesson && item.name.starts_with("First lesson");
-        });
-        if (lesson_.number == 0 && found != items.end()) {
-            lesson_ = found->id;
-        }
-        return lesson_;
-    }
-    void openFirst() {
-        QSignalSpy opened(desk_.get(), &BookDesk::lessonOpened);
-        desk_->openLesson(firstLesson());
-        ASSERT_TRUE(opened.wait());
-    }
-    bool applyName(const std::string& name, GestureId gesture = 0) {
-        Head head = document_->lesson().head;
-        head.name = name;
-        return !document_->apply(SetHead{head}, QStringLiteral("rename"), gesture);
-    }
-    bool kept() {
-        return QTest::qWaitFor([&] { return desk_->journal().isKept(); });
-    }
-    Lesson inTheFile() {
-        auto book = Book::open(nameOnDisk(path_), BookAccess::ReadOnly);
-        auto lesson = book.value()->lesson(firstLesson());
-        return lesson.value();
-    }
-
-    ItemId lesson_;
-    QTemporaryDir folder_;
-    QString path_ = folder_.filePath(QStringLiteral("book.rangeline"));
-    QWidget window_;
-    std::unique_ptr<LessonDocument> document_;
-    std::unique_ptr<BookDesk> desk_;
-};
+class Desk : public OpenDesk {};
 
 TEST_F(Desk, AnEditIsInTheFileWithoutSaving) {
     openFirst();
@@ -137,18 +88,21 @@ TEST_F(Desk, TheLibraryFindsByIngredientAndBringsBackWhatWasDeleted) {
     LibraryPage page(*desk_);
     ASSERT_TRUE(desk_->openBook(path_));
     ASSERT_TRUE(QTest::qWaitFor([&] { return desk_->book()->isSettled(); }));
-    auto* list = findNamed<QListWidget>(page, QStringLiteral("What the book holds"));
+    auto* list = findNamed<QTreeWidget>(page, QStringLiteral("What the book holds"));
     ASSERT_NE(list, nullptr);
-    const int lessons = list->count();
+    const int lessons = list->topLevelItemCount();
     EXPECT_GT(lessons, 2);
-    const QString first = list->item(0)->text();
+    const QString first = list->topLevelItem(0)->text(0);
+    const auto listed = [&](int count) {
+        return QTest::qWaitFor([&] { return list->topLevelItemCount() == count; });
+    };
     findNamed<QPushButton>(page, QStringLiteral("Delete"))->click();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return list->count() == lessons - 1; }));
+    ASSERT_TRUE(listed(lessons - 1));
     findNamed<QPushButton>(page, QStringLiteral("Bring back “%1”").arg(first))->click();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return list->count() == lessons; }));
+    ASSERT_TRUE(listed(lessons));
     findNamed<QLineEdit>(page, QStringLiteral("Search the book"))->setText(QStringLiteral("butt"));
     EXPECT_TRUE(QTest::qWaitFor([&] {
-        return !list->findItems(QStringLiteral("butter"), Qt::MatchContains).isEmpty();
+        return !list->findItems(QStringLiteral("butter"), Qt::MatchContains, 1).isEmpty();
     }));
 }
 
