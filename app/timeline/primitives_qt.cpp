@@ -42,6 +42,11 @@ class Player {
     }
 
     void operator()(const LineShape& line) {
+        const bool straight = line.from.x() == line.to.x() || line.from.y() == line.to.y();
+        if (straight && line.stroke == Stroke::Solid) {
+            fillLine(line);
+            return;
+        }
         painter_.setPen(pen(line.colour, line.width, line.stroke));
         painter_.drawLine(line.from * scale_, line.to * scale_);
     }
@@ -82,8 +87,32 @@ class Player {
         return result;
     }
 
+    /// Filling is several times as fast as stroking, and there are many lines of the grid. At least
+    /// one pixel wide, as a stroke is.
+    void fillLine(const LineShape& line) {
+        const double half = std::max(line.width * scale_, pixel()) / 2;
+        QRectF rect = QRectF(line.from * scale_, line.to * scale_).normalized();
+        rect.adjust(rect.width() == 0 ? -half : 0, rect.height() == 0 ? -half : 0,
+                    rect.width() == 0 ? half : 0, rect.height() == 0 ? half : 0);
+        painter_.fillRect(rect, colour(line.colour));
+    }
+
+    /// Inside the rectangle's edges.
+    void fillFrame(const QRectF& rect, double width, const QColor& colour) {
+        painter_.fillRect(QRectF(rect.left(), rect.top(), rect.width(), width), colour);
+        painter_.fillRect(QRectF(rect.left(), rect.bottom() - width, rect.width(), width), colour);
+        painter_.fillRect(QRectF(rect.left(), rect.top(), width, rect.height()), colour);
+        painter_.fillRect(QRectF(rect.right() - width, rect.top(), width, rect.height()), colour);
+    }
+
+    double pixel() const { return 1 / painter_.device()->devicePixelRatio(); }
+
     void paintOutline(const QRectF& rect, const BoxShape& box) {
         const double width = std::min(box.outlineWidth * scale_, rect.width() / 2);
+        if (box.stroke == Stroke::Solid) {
+            fillFrame(rect, std::max(width, pixel()), colour(box.outline));
+            return;
+        }
         painter_.setPen(pen(box.outline, width / scale_, box.stroke));
         painter_.setBrush(Qt::NoBrush);
         painter_.drawRect(rect.adjusted(width / 2, width / 2, -width / 2, -width / 2));

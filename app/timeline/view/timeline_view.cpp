@@ -37,6 +37,7 @@ TimelineView::TimelineView(LessonDocument& document, QWidget* parent)
     setAccessibleName(tr("Timeline"));
     viewport()->setMouseTracking(true);
     viewport()->setAcceptDrops(true);
+    viewport()->setAttribute(Qt::WA_OpaquePaintEvent);  // every pixel is painted here
     setAcceptDrops(true);
     setFrameShape(QFrame::NoFrame);
     tool_ = std::make_unique<PointTool>(asAdapter());
