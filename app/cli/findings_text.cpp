@@ -10,9 +10,6 @@
 namespace rangeline {
 namespace {
 
-/// As many steps not placed are named; more are counted.
-constexpr std::ptrdiff_t namedUnplaced = 3;
-
 QString tr(const char* text, int n = -1) {
     return QCoreApplication::translate("Findings", text, nullptr, n);
 }
@@ -23,6 +20,8 @@ QString heading(Severity severity, int count) {
             return count == 1 ? tr("1 collision") : tr("%1 collisions").arg(count);
         case Severity::Late:
             return count == 1 ? tr("1 step is late") : tr("%1 steps are late").arg(count);
+        case Severity::Open:
+            return tr("Still to do");
         case Severity::Caution:
             return count == 1 ? tr("1 caution") : tr("%1 cautions").arg(count);
     }
@@ -33,24 +32,19 @@ QString item(const QString& text, int width) {
     return QStringLiteral("  - ") + wrapped(text, width - 4).join(QStringLiteral("\n    ")) + '\n';
 }
 
-bool isUnplaced(const GatheredFinding& finding) {
-    return finding.shown.code == FindingCode::NotPlaced;
+/// On a terminal a command does what the shelf and Arrange do in the window.
+QString whatToDo(const Finding& finding, const TextContext& context) {
+    return finding.code == FindingCode::NotPlaced ? tr("rangeline arrange places what is missing.")
+                                                  : hint(finding, context);
 }
 
 QString section(const std::vector<GatheredFinding>& findings, const TextContext& context,
                 int width) {
     QString text =
         heading(findings.front().shown.severity, static_cast<int>(findings.size())) + '\n';
-    const auto unplaced = std::ranges::count_if(findings, isUnplaced);
-    if (unplaced > namedUnplaced) {
-        text += item(
-            tr("%1 steps are not placed yet: rangeline arrange places them.").arg(unplaced), width);
-    }
     for (const GatheredFinding& finding : findings) {
-        if (!isUnplaced(finding) || unplaced <= namedUnplaced) {
-            text +=
-                item(sentence(finding.shown, context) + ' ' + hint(finding.shown, context), width);
-        }
+        text +=
+            item(sentence(finding.shown, context) + ' ' + whatToDo(finding.shown, context), width);
     }
     return text + '\n';
 }
@@ -59,7 +53,8 @@ QString section(const std::vector<GatheredFinding>& findings, const TextContext&
 
 QString findingsText(const OpenedLesson& opened, int width) {
     QString text;
-    for (const Severity severity : {Severity::Collision, Severity::Late, Severity::Caution}) {
+    for (const Severity severity :
+         {Severity::Collision, Severity::Late, Severity::Open, Severity::Caution}) {
         std::vector<GatheredFinding> findings = gathered(opened.findings());
         std::erase_if(findings, [severity](const GatheredFinding& row) {
             return row.shown.severity != severity;

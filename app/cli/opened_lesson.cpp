@@ -87,7 +87,7 @@ OpenedLesson::OpenedLesson(Lesson lesson, const QLocale& locale)
 
 bool OpenedLesson::works() const {
     return std::ranges::none_of(findings_, [this](const Finding& finding) {
-        return finding.severity == Severity::Collision ||
+        return finding.severity == Severity::Collision || finding.severity == Severity::Open ||
                (finding.severity == Severity::Late && !lesson_.head.lateAllowed);
     });
 }

@@ -117,8 +117,9 @@ std::vector<Finding> LessonState::tryOut(const SetPlacements& edit, const LookAt
 int LessonState::collisionsAdded(const SetPlacements& edit) {
     const Trial trial = trialOf(edit, {});
     const auto collisions = [](const std::vector<Finding>& findings) {
-        return static_cast<int>(
-            std::ranges::count(findings, Severity::Collision, &Finding::severity));
+        return static_cast<int>(std::ranges::count_if(findings, [](const Finding& finding) {
+            return finding.severity == Severity::Collision || finding.severity == Severity::Open;
+        }));
     };
     return collisions(trial.after) - collisions(trial.before);
 }

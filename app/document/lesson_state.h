@@ -46,7 +46,8 @@ class LessonState {
     /// changes, and findings that were not there before. Nothing stays changed. Quick enough for
     /// every move of a pointer.
     std::vector<Finding> tryOut(const SetPlacements& edit, const LookAtTrial& look = {});
-    /// How many collisions more (or fewer, below zero) the lesson has with the edit.
+    /// How many collisions and steps not placed more (or fewer, below zero) the lesson has with
+    /// the edit.
     int collisionsAdded(const SetPlacements& edit);
 
   private:

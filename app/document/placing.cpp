@@ -66,6 +66,7 @@ SetPlacements moveBy(const UseIndex& index, std::span<const PlacementKey> keys, 
             placement->start = placement->start + by;
         }
     }
+    turnOnAlong(index, all, by, changes);
     return changes.edit();
 }
 
@@ -119,6 +120,14 @@ SetPlacements setPinned(const UseIndex& index, std::span<const PlacementKey> key
         if (Placement* placement = hasStarted(index, key) ? nullptr : changes.of(key)) {
             placement->pinned = pinned;
         }
+    }
+    return changes.edit();
+}
+
+SetPlacements endAt(const UseIndex& index, const PlacementKey& key, Instant end) {
+    Changes changes(index);
+    if (Placement* placement = hasStarted(index, key) ? changes.of(key) : nullptr) {
+        placement->lasts = std::max(end - placement->start, index.lesson().head.grain);
     }
     return changes.edit();
 }

@@ -43,7 +43,7 @@ std::vector<int> tasksOfComponent(const UseIndex& index, int serving, int compon
 SetPlacements moveBy(const UseIndex& index, std::span<const PlacementKey> keys, Duration by);
 
 /// Moves the first of the placements to `start`, and to the target if it accepts that; the others
-/// by the same time.
+/// by the same time. The turning on of an oven goes along with its first load.
 SetPlacements moveTo(const UseIndex& index, std::span<const PlacementKey> keys, Instant start,
                      const DropTarget& target);
 
@@ -51,6 +51,10 @@ SetPlacements moveTo(const UseIndex& index, std::span<const PlacementKey> keys, 
 SetPlacements takeAway(const UseIndex& index, std::span<const PlacementKey> keys);
 
 SetPlacements setPinned(const UseIndex& index, std::span<const PlacementKey> keys, bool pinned);
+
+/// Has what has begun end then, or as soon after its start as the grain allows; nothing else has an
+/// end of its own.
+SetPlacements endAt(const UseIndex& index, const PlacementKey& key, Instant end);
 
 bool hasStarted(const UseIndex& index, const PlacementKey& key);
 

@@ -64,6 +64,31 @@ void turnOnFor(const UseIndex& index, int task, Changes& changes) {
     }
 }
 
+void turnOnAlong(const UseIndex& index, const std::set<PlacementKey>& moved, Duration by,
+                 Changes& changes) {
+    for (int oven = 0; oven < index.stations().ovens.size(); ++oven) {
+        const PlacementKey key = index.keyOf(index.turnOnNode(oven));
+        const auto turnOn = index.lesson().placements.find(key);
+        if (index.ovenUses(oven).empty() || turnOn == index.lesson().placements.end() ||
+            turnOn->second.pinned || turnOn->second.started || moved.contains(key)) {
+            continue;
+        }
+        Instant before = index.ovenUses(oven).front().interval.begin;
+        std::optional<Instant> after;
+        for (const OvenUse& use : index.ovenUses(oven)) {
+            const int owner = at(index.expanded().ovenLoads, use.load).owner;
+            const Instant begin = use.interval.begin;
+            const Instant then = moved.contains(index.keyOf(owner)) ? begin + by : begin;
+            before = std::min(before, begin);
+            after = after ? std::min(*after, then) : then;
+        }
+        if (*after != before) {
+            Placement* placement = changes.of(key);
+            placement->start = placement->start + (*after - before);
+        }
+    }
+}
+
 void leaveColdWithout(const UseIndex& index, int task, Changes& changes) {
     const auto placed = index.lesson().placements.find(index.keyOf(task));
     if (placed == index.lesson().placements.end() || !placed->second.oven) {

@@ -1,79 +1,130 @@
 #include "inspect/clock_field.h"
 
-#include <QRegularExpression>
-#include <QTimeZone>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QSignalBlocker>
+#include <QToolTip>
+
+#include "inspect/time_of_day.h"
 
 namespace rangeline {
 namespace {
 
-/// The time of day of "5:43 PM", "5:43 pm", "17:43", "17.43:30" or "17:43 PM"; invalid where the
-/// figures are none.
-QTime readTime(const QRegularExpressionMatch& match, bool afterNoon, bool marked) {
-    int hour = match.captured(1).toInt();
-    if (marked && hour <= 12) {
-        hour = hour % 12 + (afterNoon ? 12 : 0);
-    }
-    return {hour, match.captured(2).toInt(), match.captured(3).toInt()};
-}
+constexpr int noonHour = 12;
+constexpr qint64 secondsInMinute = 60;
+constexpr int stepOfArrows = 5;  // minutes
 
 }  // namespace
 
-ClockField::ClockField(const QLocale& locale, Shows shows, QWidget* parent)
-    : QDateTimeEdit(parent),
-      day_(shows == Shows::DayAndTime
-               ? QStringLiteral("ddd ")
-               : QStringLiteral("ddd ") + locale.dateFormat(QLocale::ShortFormat) + u' ') {
-    // The field only holds a wall clock; in UTC every one of them exists.
-    setTimeSpec(Qt::UTC);
-    setLocale(locale);
+ClockField::ClockField(const QString& name, const QLocale& locale, Shows shows, QWidget* parent)
+    : QWidget(parent),
+      name_(name),
+      locale_(locale),
+      wall_(QDate(2000, 1, 1), QTime(noonHour, 0), Qt::UTC),
+      time_(new QLineEdit(this)) {
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    if (shows == Shows::DateAndTime) {
+        date_ = new QDateEdit(this);
+        date_->setTimeSpec(Qt::UTC);
+        date_->setLocale(locale);
+        date_->setDisplayFormat(QStringLiteral("ddd ") + locale.dateFormat(QLocale::ShortFormat));
+        date_->setCalendarPopup(true);
+        date_->setAccessibleName(tr("%1, day").arg(name));
+        row->addWidget(date_);
+        connect(date_, &QDateEdit::dateChanged, this,
+                [this](const QDate& day) { take(QDateTime(day, wall_.time(), Qt::UTC)); });
+    }
+    time_->setAccessibleName(name);
+    time_->installEventFilter(this);
+    row->addWidget(time_);
+    setFocusProxy(time_);
+    connect(time_, &QLineEdit::editingFinished, this, &ClockField::read);
     setTwelveHours(false);
-    setCalendarPopup(shows == Shows::DateAndTime);
 }
 
 void ClockField::setTwelveHours(bool twelve) {
-    time_ = twelve ? QStringLiteral("h:mm AP") : QStringLiteral("HH:mm");
-    setDisplayFormat(day_ + time_);
+    twelve_ = twelve;
+    const QString example = twelve
+                                ? locale_.toString(QTime(22, 58, 58), QStringLiteral("hh:mm:ss AP"))
+                                : QStringLiteral("22:58:58");
+    constexpr int frame = 18;
+    time_->setMinimumWidth(time_->fontMetrics().horizontalAdvance(example) + frame);
+    time_->setToolTip(twelve ? tr("A time, such as 5:30 PM or 17:30")
+                             : tr("A time, such as 17:30"));
+    show();
 }
 
 void ClockField::setMoment(const QDateTime& moment) {
-    setDateTime(QDateTime(moment.date(), moment.time(), Qt::UTC));
+    wall_ = QDateTime(moment.date(), moment.time(), Qt::UTC);
+    show();
 }
 
 QDateTime ClockField::moment(const QTimeZone& zone) const {
-    return QDateTime(date(), time(), zone);
+    return QDateTime(wall_.date(), wall_.time(), zone);
 }
 
-/// The text with its time written as the field writes it; empty where it ends with no time.
-QString ClockField::asShown(const QString& typed) const {
-    static const QRegularExpression form(
-        QStringLiteral("(?<!\\d)(\\d{1,2})[:.](\\d{2})(?::(\\d{2}))?\\s*([^\\d\\s].*)?$"));
-    const QRegularExpressionMatch match = form.match(typed);
-    const QString mark = match.captured(4).trimmed();
-    const auto says = [&mark](const QString& word) {
-        return !mark.isEmpty() && mark.compare(word, Qt::CaseInsensitive) == 0;
-    };
-    const bool after = says(locale().pmText()) || says(QStringLiteral("pm"));
-    const bool before = says(locale().amText()) || says(QStringLiteral("am"));
-    if (!match.hasMatch() || (!mark.isEmpty() && !after && !before)) {
-        return {};
+QDateTime ClockField::wallClock() const {
+    return wall_;
+}
+
+void ClockField::show() {
+    if (date_ != nullptr) {
+        const QSignalBlocker quiet(date_);
+        date_->setDate(wall_.date());
     }
-    const QTime time = readTime(match, after, after || before);
-    return time.isValid() ? typed.left(match.capturedStart()) + locale().toString(time, time_)
-                          : QString();
+    const QString seconds = wall_.time().second() == 0 ? QString() : QStringLiteral(":ss");
+    const QString form = twelve_ ? QStringLiteral("h:mm") + seconds + QStringLiteral(" AP")
+                                 : QStringLiteral("HH:mm") + seconds;
+    time_->setText(locale_.toString(wall_.time(), form));
 }
 
-QDateTime ClockField::dateTimeFromText(const QString& text) const {
-    const QString shown = asShown(text);
-    return QDateTimeEdit::dateTimeFromText(shown.isEmpty() ? text : shown);
-}
-
-QValidator::State ClockField::validate(QString& text, int& position) const {
-    QString shown = asShown(text);
-    int end = static_cast<int>(shown.size());
-    if (!shown.isEmpty() && QDateTimeEdit::validate(shown, end) == QValidator::Acceptable) {
-        return QValidator::Acceptable;
+void ClockField::take(const QDateTime& wall) {
+    const bool changed = wall != wall_;
+    wall_ = wall;
+    show();
+    if (changed) {
+        Q_EMIT edited();
     }
-    return QDateTimeEdit::validate(text, position);
+}
+
+QString ClockField::refusal() const {
+    return timeOfDay(time_->text(), locale_, twelve_, wall_.time())
+               ? QString()
+               : tr("“%1” is no time. %2.").arg(time_->text(), time_->toolTip());
+}
+
+/// Where no day is shown, the one nearest to what was there.
+void ClockField::read() {
+    const auto time = timeOfDay(time_->text(), locale_, twelve_, wall_.time());
+    if (!time) {
+        QToolTip::showText(time_->mapToGlobal(QPoint(0, time_->height())), refusal(), time_);
+        return;
+    }
+    QDateTime wall(wall_.date(), *time, Qt::UTC);
+    constexpr qint64 halfDay = 12 * 3600;
+    if (date_ == nullptr && wall_.secsTo(wall) > halfDay) {
+        wall = wall.addDays(-1);
+    } else if (date_ == nullptr && wall_.secsTo(wall) < -halfDay) {
+        wall = wall.addDays(1);
+    }
+    take(wall);
+}
+
+void ClockField::step(int minutes) {
+    read();
+    take(wall_.addSecs(minutes * secondsInMinute));
+}
+
+bool ClockField::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == time_ && event->type() == QEvent::KeyPress) {
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        if (key == Qt::Key_Up || key == Qt::Key_Down) {
+            step(key == Qt::Key_Up ? stepOfArrows : -stepOfArrows);
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 }  // namespace rangeline

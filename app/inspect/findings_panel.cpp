@@ -70,6 +70,10 @@ QWidget* FindingsPanel::makeRepairs() {
     row->addWidget(preview_);
     row->addWidget(apply_);
     column->addLayout(row);
+    arrange_ = new QPushButton(tr("Arrange what is on the shelf"), repairPart_);
+    arrange_->setToolTip(tr("Finds places for what is not placed yet; all else stays"));
+    column->addWidget(arrange_);
+    connect(arrange_, &QPushButton::clicked, this, &FindingsPanel::arrangeWanted);
     connect(preview_, &QPushButton::clicked, this, &FindingsPanel::preview);
     connect(apply_, &QPushButton::clicked, this, &FindingsPanel::applyRepair);
     connect(repairList_, &QTreeWidget::currentItemChanged, this, &FindingsPanel::preview);
@@ -107,9 +111,11 @@ void FindingsPanel::listFindings() {
 }
 
 QTreeWidgetItem* FindingsPanel::addGroup(Severity severity) {
-    const auto count = std::ranges::count_if(findings_, [severity](const GatheredFinding& row) {
-        return row.shown.severity == severity;
-    });
+    std::ptrdiff_t count = 0;
+    for (const GatheredFinding& row : findings_) {
+        const bool open = severity == Severity::Open;  // there each step is one
+        count += row.shown.severity != severity ? 0 : open ? std::ssize(row.parts) : 1;
+    }
     auto* group = new QTreeWidgetItem(tree_);
     group->setText(
         0, tr("%1 (%2)").arg(severityText(severity), locale_.toString(static_cast<qint64>(count))));
@@ -181,7 +187,11 @@ void FindingsPanel::showChosen() {
 void FindingsPanel::listRepairs(const GatheredFinding& finding) {
     const TextContext text{document_.lesson(), document_.expanded(), locale_};
     repairs_.clear();
-    for (const Finding& part : finding.parts) {
+    const bool notPlaced = finding.shown.code == FindingCode::NotPlaced;
+    arrange_->setVisible(notPlaced);
+    // One by one is no help with many.
+    const bool many = notPlaced && finding.parts.size() > 3;
+    for (const Finding& part : many ? std::vector<Finding>() : finding.parts) {
         for (const Repair& repair : repairsFor(document_.state(), part)) {
             const bool known = std::ranges::any_of(repairs_, [&repair](const Repair& other) {
                 return other.edit.changes == repair.edit.changes;

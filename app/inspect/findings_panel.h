@@ -25,6 +25,8 @@ class FindingsPanel : public QWidget {
   Q_SIGNALS:
     /// The finding's place is to be shown.
     void placeWanted(const rangeline::Finding& finding);
+    /// What is not placed yet is to be arranged.
+    void arrangeWanted();
     /// A repair is looked at; empty changes: no longer.
     void previewed(const rangeline::SetPlacements& edit);
     void refused(const QString& why);
@@ -55,6 +57,7 @@ class FindingsPanel : public QWidget {
     QTreeWidget* repairList_ = nullptr;
     QPushButton* preview_ = nullptr;
     QPushButton* apply_ = nullptr;
+    QPushButton* arrange_ = nullptr;
 };
 
 }  // namespace rangeline

@@ -7,13 +7,14 @@ namespace rangeline {
 InstantField::InstantField(const QString& name, const QLocale& locale, QWidget* parent)
     : QWidget(parent),
       set_(new QCheckBox(name, this)),
-      clock_(new ClockField(locale, ClockField::Shows::DateAndTime, this)) {
+      clock_(new ClockField(name, locale, ClockField::Shows::DateAndTime, this)) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(set_, 1);
     row->addWidget(clock_);
-    clock_->setAccessibleName(name);
     connect(set_, &QCheckBox::toggled, clock_, &QWidget::setEnabled);
+    connect(set_, &QCheckBox::clicked, this, &InstantField::edited);
+    connect(clock_, &ClockField::edited, this, &InstantField::edited);
 }
 
 void InstantField::setInstant(const std::optional<Instant>& instant, const QDateTime& serving) {
@@ -27,6 +28,18 @@ std::optional<Instant> InstantField::instant(const QDateTime& serving) const {
         return std::nullopt;
     }
     return Instant::atSeconds(serving.secsTo(clock_->moment(serving.timeZone())));
+}
+
+QString InstantField::readTyped() {
+    if (!set_->isChecked()) {
+        return {};
+    }
+    clock_->read();
+    return clock_->refusal();
+}
+
+void InstantField::moveBy(qint64 seconds) {
+    clock_->setMoment(clock_->wallClock().addSecs(seconds));
 }
 
 }  // namespace rangeline

@@ -11,6 +11,8 @@
 namespace rangeline {
 
 class InstantField : public QWidget {
+    Q_OBJECT
+
   public:
     InstantField(const QString& name, const QLocale& locale, QWidget* parent = nullptr);
 
@@ -19,6 +21,14 @@ class InstantField : public QWidget {
     void setInstant(const std::optional<Instant>& instant, const QDateTime& serving);
     /// Nothing where it is not ticked. The wall clock shown is kept when serving has moved.
     std::optional<Instant> instant(const QDateTime& serving) const;
+    /// Takes over what is typed; why it is no time, or nothing.
+    QString readTyped();
+    /// Goes along when serving moves.
+    void moveBy(qint64 seconds);
+
+  Q_SIGNALS:
+    /// Ticked, not ticked any more, or set, by hand.
+    void edited();
 
   private:
     QCheckBox* set_;

@@ -81,8 +81,7 @@ QWidget* LessonHeadDialog::makeWhat() {
 QWidget* LessonHeadDialog::makeWhen() {
     auto* box = new QGroupBox(tr("When"));
     auto* form = new QFormLayout(box);
-    serving_ = new ClockField(locale_, ClockField::Shows::DateAndTime, box);
-    serving_->setAccessibleName(tr("Served at"));
+    serving_ = new ClockField(tr("Served at"), locale_, ClockField::Shows::DateAndTime, box);
     form->addRow(tr("&Served at"), serving_);
     addZone(*form);
     opens_ = new InstantField(tr("The kitchen opens"), locale_, box);
@@ -91,7 +90,12 @@ QWidget* LessonHeadDialog::makeWhen() {
     out_ = new InstantField(tr("Everyone is out"), locale_, box);
     for (InstantField* field : {opens_, cooking_, tasting_, out_}) {
         form->addRow(field);
+        connect(field, &InstantField::edited, this, &LessonHeadDialog::judgeOrder);
     }
+    connect(serving_, &ClockField::edited, this, &LessonHeadDialog::servingMoved);
+    order_ = new QLabel(box);
+    order_->setWordWrap(true);
+    form->addRow(order_);
     addGrain(*form);
     return box;
 }
@@ -186,6 +190,52 @@ void LessonHeadDialog::fillClocks() {
     cooking_->setInstant(head.cookingMayStart, serving);
     tasting_->setInstant(head.tasting, serving);
     out_->setInstant(head.everyoneOut, serving);
+    shownServing_ = serving_->wallClock();
+    judgeOrder();
+}
+
+/// Tasting and leaving keep their distance from serving; the kitchen opens when it does, whatever
+/// is served when, but on another day if the lesson is.
+void LessonHeadDialog::servingMoved() {
+    constexpr qint64 secondsInDay = 24 * 3600;
+    const QDateTime now = serving_->wallClock();
+    for (InstantField* field : {tasting_, out_}) {
+        field->moveBy(shownServing_.secsTo(now));
+    }
+    for (InstantField* field : {opens_, cooking_}) {
+        field->moveBy(shownServing_.date().daysTo(now.date()) * secondsInDay);
+    }
+    shownServing_ = now;
+    judgeOrder();
+}
+
+/// What stands in an order that cannot be meant is said at once, but is the cook's own business.
+void LessonHeadDialog::judgeOrder() {
+    const QDateTime serving = servingMoment();
+    const auto opens = opens_->instant(serving);
+    const auto cooking = cooking_->instant(serving);
+    const auto tasting = tasting_->instant(serving);
+    const auto out = out_->instant(serving);
+    QStringList wrong;
+    if (opens && *opens >= Instant::serving()) {
+        wrong << tr("The kitchen opens only after the plates are served.");
+    }
+    if (cooking && *cooking >= Instant::serving()) {
+        wrong << tr("Cooking starts only after the plates are served.");
+    }
+    if (opens && cooking && *cooking < *opens) {
+        wrong << tr("Cooking starts before the kitchen opens.");
+    }
+    if (tasting && *tasting < Instant::serving()) {
+        wrong << tr("Tasting comes before the plates are served.");
+    }
+    if (out && *out <= Instant::serving()) {
+        wrong << tr("Everyone is out before the plates are served.");
+    } else if (out && tasting && *out < *tasting) {
+        wrong << tr("Everyone is out before the tasting.");
+    }
+    order_->setText(wrong.isEmpty() ? QString() : QStringLiteral("⚠ ") + wrong.join(u' '));
+    order_->setVisible(!wrong.isEmpty());
 }
 
 QDateTime LessonHeadDialog::servingMoment() const {
@@ -242,8 +292,7 @@ void LessonHeadDialog::addFromLesson() {
 void LessonHeadDialog::addDishesOf(const QString& path) {
     LessonDocument other;
     if (const auto fault = other.load(path)) {
-        why_->setText(sentence(*fault));
-        why_->show();
+        refuse(sentence(*fault));
         return;
     }
     for (const Serving& serving : other.lesson().servings) {
@@ -253,15 +302,33 @@ void LessonHeadDialog::addDishesOf(const QString& path) {
     why_->hide();
 }
 
+/// Why a time typed is none; empty: all are.
+QString LessonHeadDialog::readTimes() {
+    serving_->read();
+    QString why = serving_->refusal();
+    for (InstantField* field : {opens_, cooking_, tasting_, out_}) {
+        why = why.isEmpty() ? field->readTyped() : why;
+    }
+    return why;
+}
+
+void LessonHeadDialog::refuse(const QString& why) {
+    why_->setText(why);
+    why_->show();
+}
+
 void LessonHeadDialog::accept() {
+    if (const QString why = readTimes(); !why.isEmpty()) {
+        refuse(why);
+        return;
+    }
     Lesson filled = document_.lesson();
     filled.head = filledHead();
     filled.servings = servings_->servings();
     filled.choices = choicesFor(filled.choices, filled.servings);
     // All are judged together before either is applied, so that none is applied alone.
     if (const auto faults = validate(filled, 1); !faults.empty()) {
-        why_->setText(sentence(faults.front()));
-        why_->show();
+        refuse(sentence(faults.front()));
         return;
     }
     const GestureId gesture = document_.newGesture();
@@ -269,8 +336,7 @@ void LessonHeadDialog::accept() {
     for (Edit edit : {Edit(SetChoices{filled.choices}), Edit(SetHead{filled.head}),
                       Edit(SetServings{filled.servings})}) {
         if (const auto fault = document_.apply(std::move(edit), words, gesture)) {
-            why_->setText(sentence(*fault));
-            why_->show();
+            refuse(sentence(*fault));
             return;
         }
     }

@@ -36,6 +36,10 @@ class LessonHeadDialog : public QDialog {
     void addZone(QFormLayout& form);
     void addGrain(QFormLayout& form);
     void fillClocks();
+    void servingMoved();
+    void judgeOrder();
+    QString readTimes();
+    void refuse(const QString& why);
     QDateTime servingMoment() const;
     Head filledHead() const;
     std::vector<CookId> tickedCrew() const;
@@ -51,6 +55,8 @@ class LessonHeadDialog : public QDialog {
     InstantField* cooking_ = nullptr;
     InstantField* tasting_ = nullptr;
     InstantField* out_ = nullptr;
+    QLabel* order_ = nullptr;  ///< what is wrong with the order of the times
+    QDateTime shownServing_;   ///< that the times around it were last shown for
     std::vector<QCheckBox*> crew_;
     QComboBox* grain_ = nullptr;
     QComboBox* units_ = nullptr;

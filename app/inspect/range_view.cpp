@@ -48,6 +48,7 @@ Instant busiest(const UseIndex& index) {
 RangeView::RangeView(const LessonDocument& document, const QLocale& locale, QWidget* parent)
     : QWidget(parent), document_(document), locale_(locale) {
     setFocusPolicy(Qt::StrongFocus);
+    setLayoutDirection(Qt::LeftToRight);  // the left burner is at the left
     setAccessibleName(tr("Range and oven"));
     connect(&document, &LessonDocument::changed, this, [this](const LessonChange& change) {
         if (change.all) {

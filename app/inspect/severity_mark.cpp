@@ -17,6 +17,11 @@ void paintMark(QPainter& painter, Severity severity) {
         case Severity::Late:
             painter.drawPolygon(QPolygonF({{8, 4}, {56, 4}, {8, 60}, {56, 60}}));
             return;
+        case Severity::Open:
+            painter.setPen(QPen(painter.brush().color(), 10, Qt::DotLine));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawRect(QRectF(8, 14, 48, 36));
+            return;
         case Severity::Caution:
             painter.setPen(QPen(painter.brush().color(), 10));
             painter.setBrush(Qt::NoBrush);
@@ -26,7 +31,16 @@ void paintMark(QPainter& painter, Severity severity) {
 }
 
 Colour colourOf(Severity severity) {
-    return severity == Severity::Caution ? Colour::Temperature : Colour::Collision;
+    switch (severity) {
+        case Severity::Collision:
+        case Severity::Late:
+            return Colour::Collision;
+        case Severity::Open:
+            return Colour::InkSoft;
+        case Severity::Caution:
+            break;
+    }
+    return Colour::Temperature;
 }
 
 }  // namespace

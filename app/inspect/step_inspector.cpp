@@ -95,10 +95,7 @@ QWidget* StepInspector::makeStartRow(QWidget* parent) {
     auto* row = new QWidget(parent);
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(0, 0, 0, 0);
-    start_ = new ClockField(locale_, ClockField::Shows::DayAndTime, row);
-    start_->setAccessibleName(tr("Start"));
-    start_->setKeyboardTracking(false);
-    start_->setButtonSymbols(QAbstractSpinBox::NoButtons);
+    start_ = new ClockField(tr("Start"), locale_, ClockField::Shows::Time, row);
     auto* label = new QLabel(tr("&Start"), row);
     label->setBuddy(start_);
     QToolButton* earlier = makeNudge(row, QStringLiteral("−"), tr("Start earlier"));
@@ -109,7 +106,7 @@ QWidget* StepInspector::makeStartRow(QWidget* parent) {
     layout->addWidget(later);
     connect(earlier, &QToolButton::clicked, this, [this] { nudge(-1); });
     connect(later, &QToolButton::clicked, this, [this] { nudge(1); });
-    connect(start_, &QDateTimeEdit::editingFinished, this, &StepInspector::readStart);
+    connect(start_, &ClockField::edited, this, &StepInspector::readStart);
     return row;
 }
 
@@ -178,7 +175,6 @@ void StepInspector::showPlaced(int node) {
     const Clock clock(text.lesson.head, locale_);
     times_->setText(sentenceCase(tr("%1, %2").arg(
         clock.span(placed.interval), durationText(placed.interval.length(), locale_))));
-    const QSignalBlocker quiet(start_);
     start_->setTwelveHours(clock.twelveHours());
     start_->setMoment(clock.moment(placed.interval.begin));
     choices_->setChoices(equipmentChoices(document_.index(), text, *key_));

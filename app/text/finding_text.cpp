@@ -48,6 +48,9 @@ class Filler {
         if (name == "all") {
             return allSteps();
         }
+        if (name == "count") {
+            return context_.locale.toString(static_cast<qlonglong>(finding_.keys.size()));
+        }
         if (name == "thing") {
             return names_.equipment(finding_.equipment);
         }
@@ -170,6 +173,8 @@ QString severityText(Severity severity) {
             return tr("Collision");
         case Severity::Late:
             return tr("Late");
+        case Severity::Open:
+            return tr("To do");
         case Severity::Caution:
             break;
     }

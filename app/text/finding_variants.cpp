@@ -34,7 +34,40 @@ const char* tooEarly(const Finding& finding) {
                : nullptr;
 }
 
+const char* notPlaced(const Finding& finding) {
+    constexpr std::size_t named = 3;
+    if (finding.keys.size() > named) {
+        return QT_TRANSLATE_NOOP("Finding", "{count} steps are not placed yet.");
+    }
+    return finding.keys.size() > 1 ? QT_TRANSLATE_NOOP("Finding", "{all} have no time yet.")
+                                   : nullptr;
+}
+
+/// A step against itself, as one that was given the same pan for both of its pans.
+const char* twiceInOne(const Finding& finding) {
+    if (finding.keys.size() != 2 || finding.keys[0] != finding.keys[1]) {
+        return nullptr;
+    }
+    switch (finding.code) {
+        case FindingCode::BurnerTwice:
+        case FindingCode::WareTwice:
+            return QT_TRANSLATE_NOOP("Finding", "{thing} is chosen twice for {a}.");
+        case FindingCode::OvenSlotTwice:
+            return QT_TRANSLATE_NOOP("Finding", "{thing}, slot {0}, is chosen twice for {a}.");
+        case FindingCode::HandsTwice:
+            return QT_TRANSLATE_NOOP("Finding", "{thing} is counted twice for {a}.");
+        default:
+            return nullptr;
+    }
+}
+
 const char* variantOf(const Finding& finding) {
+    if (const char* itself = twiceInOne(finding)) {
+        return itself;
+    }
+    if (finding.code == FindingCode::NotPlaced) {
+        return notPlaced(finding);
+    }
     if (finding.code == FindingCode::WareTwice) {
         return wareTwice(finding);
     }

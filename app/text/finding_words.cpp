@@ -7,10 +7,11 @@ namespace rangeline {
 FindingWords wordsOf(FindingCode code) {
     switch (code) {
         case FindingCode::NotPlaced:
-            return {
-                "not-placed", QT_TRANSLATE_NOOP("Finding", "Not placed yet"),
-                QT_TRANSLATE_NOOP("Finding", "{a} has no time yet."),
-                QT_TRANSLATE_NOOP("Finding", "Put it on the timeline, or let Arrange place it.")};
+            return {"not-placed", QT_TRANSLATE_NOOP("Finding", "Not placed yet"),
+                    QT_TRANSLATE_NOOP("Finding", "{a} has no time yet."),
+                    QT_TRANSLATE_NOOP(
+                        "Finding",
+                        "Drag from the shelf onto the timeline, or let Arrange find places.")};
         case FindingCode::MissingAssignment:
             return {"missing-assignment", QT_TRANSLATE_NOOP("Finding", "Something is missing"),
                     QT_TRANSLATE_NOOP("Finding", "{a} has no {0:need} yet."),

@@ -10,10 +10,24 @@ bool belongs(const Finding& shown, const Finding& next) {
         shown.severity != next.severity) {
         return false;
     }
+    if (shown.code == FindingCode::NotPlaced) {
+        return true;
+    }
+    // The same step too early for several reasons: the greatest tells how far to move it.
+    if (shown.code == FindingCode::TooEarlyAfter) {
+        return shown.keys == next.keys;
+    }
     if (shown.code == FindingCode::Danger) {
         return shown.figures == next.figures;
     }
     return shown.code == FindingCode::HandsTwice && shown.interval.overlaps(next.interval);
+}
+
+/// By how much it is too early.
+Duration shortBy(const Finding& finding) {
+    const auto* given = std::get_if<Duration>(&finding.figures.at(0));
+    const auto* wanted = std::get_if<Duration>(&finding.figures.at(1));
+    return given == nullptr || wanted == nullptr ? Duration() : *wanted - *given;
 }
 
 void add(GatheredFinding& into, const GatheredFinding& from) {
@@ -22,6 +36,9 @@ void add(GatheredFinding& into, const GatheredFinding& from) {
         if (std::ranges::find(shown.keys, key) == shown.keys.end()) {
             shown.keys.push_back(key);
         }
+    }
+    if (shown.code == FindingCode::TooEarlyAfter && shortBy(shown) < shortBy(from.shown)) {
+        shown.figures = from.shown.figures;
     }
     shown.interval.begin = std::min(shown.interval.begin, from.shown.interval.begin);
     shown.interval.end = std::max(shown.interval.end, from.shown.interval.end);

@@ -1,6 +1,7 @@
 #pragma once
 // Findings that say the same thing many times, gathered so that it is read once: one caution naming
-// all its steps, one collision for all that want the same hands in one stretch of time.
+// all its steps, one collision for all that want the same hands in one stretch of time, one line
+// for all steps that are not placed yet.
 
 #include <vector>
 

@@ -56,7 +56,7 @@ QJsonObject stepForm(const StepKey& key) {
 }
 
 QString severityKey(Severity severity) {
-    constexpr std::array keys{"collision", "late", "caution"};
+    constexpr std::array keys{"collision", "late", "open", "caution"};
     return keys[static_cast<std::size_t>(severity)];
 }
 

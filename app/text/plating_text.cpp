@@ -14,8 +14,10 @@ QString tr(const char* text) {
 /// The words for one hold of one placement.
 class HoldWords {
   public:
-    HoldWords(const PlatingAnalysis& analysis, const TextContext& context)
-        : analysis_(analysis),
+    /// For the holds of that placement.
+    HoldWords(const Spare& own, const PlatingAnalysis& analysis, const TextContext& context)
+        : own_(own),
+          analysis_(analysis),
           context_(context),
           names_(context),
           clock_(context.lesson.head, context.locale) {}
@@ -27,11 +29,17 @@ class HoldWords {
             case HeldBy::Wait:
                 return wait(hold);
             case HeldBy::Equipment:
-                return tr("held by %1, which %2 needs at %3")
-                    .arg(names_.withArticle(hold.equipment), next(hold), nextStart(hold));
+                return hasBegun(hold) ? tr("held by %1, which %2 needs again after it")
+                                            .arg(names_.withArticle(hold.equipment), next(hold))
+                                      : tr("held by %1, which %2 needs at %3")
+                                            .arg(names_.withArticle(hold.equipment), next(hold),
+                                                 nextStart(hold));
             case HeldBy::Cook:
-                return tr("held by %1, who goes on to %2 at %3")
-                    .arg(names_.equipment(hold.equipment), next(hold), nextStart(hold));
+                return hasBegun(hold) ? tr("held by %1, who goes back to %2 after it")
+                                            .arg(names_.equipment(hold.equipment), next(hold))
+                                      : tr("held by %1, who goes on to %2 at %3")
+                                            .arg(names_.equipment(hold.equipment), next(hold),
+                                                 nextStart(hold));
             case HeldBy::Pin:
                 break;
         }
@@ -48,6 +56,16 @@ class HoldWords {
   private:
     const Spare* nextSpare(const Hold& hold) const {
         return hold.next < 0 ? nullptr : &analysis_.spares[static_cast<std::size_t>(hold.next)];
+    }
+    /// Whether what holds it starts earlier: only a later part of it is meant, and its start would
+    /// say nothing.
+    bool hasBegun(const Hold& hold) const {
+        const Spare* spare = nextSpare(hold);
+        const auto& placements = context_.lesson.placements;
+        const auto own = placements.find(own_.key);
+        const auto other = spare == nullptr ? placements.end() : placements.find(spare->key);
+        return own != placements.end() && other != placements.end() &&
+               other->second.start < own->second.start;
     }
     QString next(const Hold& hold) const {
         const Spare* spare = nextSpare(hold);
@@ -80,6 +98,9 @@ class HoldWords {
     }
 
     QString wait(const Hold& hold) const {
+        if (hold.wait < 0 && hasBegun(hold)) {
+            return tr("held by %1").arg(next(hold));
+        }
         if (hold.wait < 0) {
             return tr("held by %1 at %2").arg(next(hold), nextStart(hold));
         }
@@ -91,6 +112,9 @@ class HoldWords {
                         : tr("held by %1, which it may follow by %2 "
                              "at most"))
                 .arg(next(hold), most);
+        }
+        if (hasBegun(hold)) {
+            return tr("held by %1, which ends only after it").arg(next(hold));
         }
         switch (wait.origin) {
             case WaitOrigin::CarriesOn:
@@ -110,6 +134,7 @@ class HoldWords {
                    : tr("held by %1, which waits for it, at %2").arg(next(hold), nextStart(hold));
     }
 
+    const Spare& own_;
     const PlatingAnalysis& analysis_;
     const TextContext& context_;
     Names names_;
@@ -122,12 +147,12 @@ QString spareText(Duration spare, const QLocale& locale) {
     if (spare == Duration()) {
         return tr("no minutes to spare");
     }
-    return spare < Duration() ? tr("%1 late already").arg(durationText(-spare, locale))
+    return spare < Duration() ? tr("starts %1 too late").arg(durationText(-spare, locale))
                               : tr("%1 to spare").arg(durationText(spare, locale));
 }
 
 QString holdText(const Spare& spare, const PlatingAnalysis& analysis, const TextContext& context) {
-    const HoldWords words(analysis, context);
+    const HoldWords words(spare, analysis, context);
     QStringList parts;
     for (const Hold& hold : spare.holds) {
         // The end of the lesson says nothing where there is a nearer reason.
@@ -142,7 +167,7 @@ QString holdText(const Spare& spare, const PlatingAnalysis& analysis, const Text
 
 QString platingLine(const Spare& spare, const PlatingAnalysis& analysis,
                     const TextContext& context) {
-    const HoldWords words(analysis, context);
+    const HoldWords words(spare, analysis, context);
     const QString line = tr("%1  %2: %3")
                              .arg(words.start(spare.key), words.name(spare.key),
                                   spareText(spare.spare, context.locale));

@@ -9,7 +9,7 @@
 
 namespace rangeline {
 
-/// "no minutes to spare", "12 min to spare", "5 min late already"
+/// "no minutes to spare", "12 min to spare", "starts 5 min too late"
 QString spareText(Duration spare, const QLocale& locale);
 
 /// "held by the big sauté pan, which “Char the leeks” needs at 5:40 PM"; the most direct reason

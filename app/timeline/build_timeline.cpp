@@ -90,6 +90,7 @@ class TimelineBuilder {
         item.name = sentenceCase(names_.plainStep(item.key));
         item.interval = interval;
         item.pinned = index_.placed(node).placement->pinned;
+        item.begun = index_.placed(node).placement->started;
         if (index_.isTask(node)) {
             const Task& task = at(index_.expanded().tasks, node);
             if (task.batches > 1) {

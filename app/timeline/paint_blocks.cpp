@@ -42,6 +42,7 @@ class BlockPainter {
         } else {
             paintGround();
             paintState();
+            paintBegun();
             paintMarks();
         }
         paintTexts();
@@ -130,6 +131,17 @@ class BlockPainter {
             box.outline = Colour::Heavy;
             box.outlineWidth = style_.heavyLine;
             add(box);
+        }
+    }
+
+    /// What has begun is fast at its left end.
+    void paintBegun() {
+        if (item_.begun && block_.main) {
+            BoxShape bar;
+            bar.rect = QRectF(rect_.left(), rect_.top(),
+                              std::min(1.5 * style_.heavyLine, rect_.width()), rect_.height());
+            bar.fill = Colour::Heavy;
+            add(bar);
         }
     }
 

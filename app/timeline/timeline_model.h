@@ -50,7 +50,8 @@ struct TimelineItem {
     bool late = false;
     bool decides = false;  ///< one of those that decide plating
     bool pinned = false;
-    Duration spare;  ///< minutes to spare
+    bool begun = false;  ///< at the stove: only its end may move
+    Duration spare;      ///< minutes to spare
 };
 
 enum class BlockKind : std::uint8_t { Work, Wash, TurnOn, WarmUp, ChangeOver, Waiting };

@@ -53,11 +53,15 @@ Actions::Actions(QMainWindow& window)
       head(make(window, tr("About this &lesson ..."), tr("Covers, serving time, crew, units"),
                 QKeySequence(Qt::CTRL | Qt::Key_L))),
       pickUp(make(window, tr("Take in &hand"),
-                  tr("Take the chosen step in hand, to put it elsewhere"))),
-      pin(make(window, tr("&Pin or unpin"), tr("Pin the chosen steps, or take the pin off"))),
-      earlier(make(window, tr("&Earlier"), tr("Move the chosen steps earlier"))),
-      later(make(window, tr("La&ter"), tr("Move the chosen steps later"))),
-      toShelf(make(window, tr("Back to the &shelf"), tr("Take the chosen steps off the timeline"))),
+                  tr("Take the chosen step in hand, to put it elsewhere"), Qt::Key_Return)),
+      pin(make(window, tr("&Pin or unpin"), tr("Pin the chosen steps, or take the pin off"),
+               Qt::Key_P)),
+      earlier(make(window, tr("&Earlier"), tr("Move the chosen steps earlier"),
+                   QKeySequence(Qt::CTRL | Qt::Key_Left))),
+      later(make(window, tr("La&ter"), tr("Move the chosen steps later"),
+                 QKeySequence(Qt::CTRL | Qt::Key_Right))),
+      toShelf(make(window, tr("Back to the &shelf"), tr("Take the chosen steps off the timeline"),
+                   Qt::Key_Delete)),
       arrange(make(window, tr("&Arrange all"), tr("Arrange everything that is not pinned"),
                    QKeySequence(Qt::Key_F5))),
       arrangeShelf(make(window, tr("Arrange the shel&f only"),
@@ -71,8 +75,19 @@ Actions::Actions(QMainWindow& window)
       fit(make(window, tr("Whole &lesson"), tr("See the whole lesson"),
                QKeySequence(Qt::CTRL | Qt::Key_0))),
       onlyUsed(make(window, tr("Only lanes in &use"), tr("Hide equipment that nothing uses"))),
+      firstSteps(
+          make(window, tr("&First steps"), tr("What to do first"), QKeySequence::HelpContents)),
+      keys(make(window, tr("&Keys and mouse"), tr("What keys and mouse do"))),
       about(make(window, tr("&About Rangeline"), tr("What this program is"))) {
     onlyUsed->setCheckable(true);
+    // Keys of the timeline, where they belong to what is chosen there, not of the fields beside it.
+    for (QAction* action : ofTimeline()) {
+        action->setShortcutContext(Qt::WidgetShortcut);
+    }
+}
+
+std::vector<QAction*> Actions::ofTimeline() const {
+    return {pickUp, pin, earlier, later, toShelf};
 }
 
 void Actions::fillBookMenu(QMenu& menu) {
@@ -102,7 +117,7 @@ void Actions::fillMenus(QMainWindow& window) {
     view = window.menuBar()->addMenu(tr("&Show"));
     view->addActions({closer, wider, fit, onlyUsed});
     view->addSeparator();
-    window.menuBar()->addMenu(tr("&Help"))->addAction(about);
+    window.menuBar()->addMenu(tr("&Help"))->addActions({firstSteps, keys, about});
 }
 
 void Actions::fillToolBar(QMainWindow& window) {

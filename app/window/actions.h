@@ -4,6 +4,7 @@
 #include <QAction>
 #include <QMainWindow>
 #include <QMenu>
+#include <vector>
 
 namespace rangeline {
 
@@ -37,6 +38,8 @@ struct Actions {
     QAction* wider;
     QAction* fit;
     QAction* onlyUsed;
+    QAction* firstSteps;
+    QAction* keys;
     QAction* about;
 
     /// Filled each time it opens.
@@ -49,6 +52,9 @@ struct Actions {
     void drawIcons(const QPalette& palette);
     /// Those that need an open lesson.
     void setLessonOpen(bool open);
+
+    /// Those whose keys work on the timeline only.
+    std::vector<QAction*> ofTimeline() const;
 
   private:
     void fillBookMenu(QMenu& menu);

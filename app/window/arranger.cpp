@@ -88,7 +88,7 @@ void Arranger::reject() {
 bool Arranger::keepsRules(const Lesson& lesson) const {
     const auto findings = checkLesson(lesson, expand(lesson));
     return std::ranges::none_of(findings, [&](const Finding& finding) {
-        return finding.severity == Severity::Collision ||
+        return finding.severity == Severity::Collision || finding.severity == Severity::Open ||
                (finding.severity == Severity::Late && !lesson.head.lateAllowed);
     });
 }
@@ -100,12 +100,12 @@ void Arranger::take(const ArrangeResult& result) {
     Lesson planned = document_.lesson();
     const QString text = arrangeText(result, planned.head, locale_);
     if (result.placements.empty()) {
-        Q_EMIT done(scope_ == ArrangeScope::Shelf
-                        ? tr("%1 What is placed already was held where it is.").arg(text)
-                        : text,
-                    false);
+        const QString said = scope_ == ArrangeScope::Shelf
+                                 ? tr("%1 What is placed already was held where it is.").arg(text)
+                                 : text;
+        Q_EMIT done(said, false);
         if (result.status == ArrangeStatus::NotPossible) {
-            Q_EMIT notPossible(asArranged());
+            Q_EMIT notPossible(asArranged(), said);
         }
         return;
     }

@@ -38,8 +38,9 @@ class Arranger : public QDialog {
   Q_SIGNALS:
     /// What has come of it, as a sentence. `planned`: the lesson has a new plan.
     void done(const QString& text, bool planned);
-    /// Proved that there is no plan; after `done`. With the lesson as it was to be arranged.
-    void notPossible(const rangeline::Lesson& lesson);
+    /// Proved that there is no plan; after `done`, whose text comes along. With the lesson as it
+    /// was to be arranged.
+    void notPossible(const rangeline::Lesson& lesson, const QString& text);
 
   private:
     void showProgress(const ArrangeProgress& progress);

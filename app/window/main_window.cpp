@@ -174,6 +174,10 @@ void MainWindow::connectActions() {
             [this](const QString& text) { statusBar()->showMessage(text, 5000); });
     connect(actions_.print, &QAction::triggered, this, &MainWindow::print);
     connect(actions_.leave, &QAction::triggered, this, &QWidget::close);
+    connect(actions_.firstSteps, &QAction::triggered, this,
+            [this] { showHelp(HelpDialog::Page::FirstSteps); });
+    connect(actions_.keys, &QAction::triggered, this,
+            [this] { showHelp(HelpDialog::Page::KeysAndMouse); });
     connect(actions_.about, &QAction::triggered, this, &MainWindow::showAbout);
     connect(&document_, &LessonDocument::changed, this, &MainWindow::lessonChanged);
     connect(&document_, &LessonDocument::modifiedChanged, this, &MainWindow::showTitle);
@@ -230,7 +234,11 @@ void MainWindow::connectArranging() {
 }
 
 void MainWindow::connectReasons() {
-    connect(arranger_, &Arranger::notPossible, reasons_, &Reasons::explain);
+    connect(arranger_, &Arranger::notPossible, this,
+            [this](const Lesson& lesson, const QString& text) {
+                notice_->say({});  // it is said where the reasons are given
+                reasons_->explain(lesson, text);
+            });
     connect(reasons_, &Reasons::changed, notice_, &Notice::say);
 }
 
@@ -259,6 +267,7 @@ void MainWindow::connectPanels() {
     connect(findings_, &FindingsPanel::previewed, timeline_,
             [this](const SetPlacements& edit) { timeline_->showPreview(edit); });
     connect(findings_, &FindingsPanel::placeWanted, this, &MainWindow::showPlace);
+    connect(findings_, &FindingsPanel::arrangeWanted, actions_.arrangeShelf, &QAction::trigger);
 }
 
 void MainWindow::fillRecent() {
@@ -351,14 +360,16 @@ void MainWindow::showCounts() {
         }));
     };
     const Clock clock(document_.lesson().head, locale_);
-    counts_->setText(any ? tr("Served at %1   |   %2   |   %3   |   %4")
-                               .arg(clock.at(Instant::serving()),
-                                    count(Severity::Collision) == 1
-                                        ? tr("1 collision")
-                                        : tr("%1 collisions").arg(count(Severity::Collision)),
-                                    tr("%1 late").arg(count(Severity::Late)),
-                                    tr("%1 to mind").arg(count(Severity::Caution)))
-                         : QString());
+    QStringList parts{tr("Served at %1").arg(clock.at(Instant::serving()))};
+    if (const auto open =
+            std::ranges::count(document_.findings(), Severity::Open, &Finding::severity)) {
+        parts << tr("%1 to place").arg(open);
+    }
+    parts << (count(Severity::Collision) == 1 ? tr("1 collision")
+                                              : tr("%1 collisions").arg(count(Severity::Collision)))
+          << tr("%1 late").arg(count(Severity::Late))
+          << tr("%1 to mind").arg(count(Severity::Caution));
+    counts_->setText(any ? parts.join(QStringLiteral("   |   ")) : QString());
 }
 
 void MainWindow::selectionChanged() {

@@ -8,6 +8,7 @@
 #include "book/items.h"
 #include "document/lesson_document.h"
 #include "window/actions.h"
+#include "window/help_dialog.h"
 #include "window/lesson_files.h"
 
 class QDockWidget;
@@ -95,6 +96,7 @@ class MainWindow : public QMainWindow {
     void showTime(Instant at);
     void editHead();
     void print();
+    void showHelp(HelpDialog::Page page);
     void showAbout();
 
     QLocale locale_;
@@ -122,6 +124,7 @@ class MainWindow : public QMainWindow {
     ChangeOffer* offer_ = nullptr;
     int group_ = 0;         ///< whose range is shown
     bool jumping_ = false;  ///< the selection follows the findings
+    HelpDialog* help_ = nullptr;  ///< made when it is first asked for
 };
 
 }  // namespace rangeline

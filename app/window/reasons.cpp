@@ -6,6 +6,7 @@
 #include <QScrollArea>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "text/explain_text.h"
 #include "text/fault_text.h"
@@ -14,7 +15,6 @@ namespace rangeline {
 namespace {
 
 constexpr double secondsLimit = 20;  // for the reason, and again for what would help
-constexpr int mostHeight = 220;
 
 }  // namespace
 
@@ -44,7 +44,6 @@ Reasons::Reasons(LessonDocument& document, const QLocale& locale, QWidget* paren
     away->setAccessibleName(tr("Put the reasons away"));
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
-    scroll_->setMaximumHeight(mostHeight);
     scroll_->setAccessibleName(tr("Reasons and what would help"));
     auto* head = new QHBoxLayout;
     head->addWidget(title_, 1);
@@ -61,9 +60,25 @@ Reasons::Reasons(LessonDocument& document, const QLocale& locale, QWidget* paren
 
 Reasons::~Reasons() = default;
 
-void Reasons::explain(const Lesson& asArranged) {
+/// As high as all of it, but leaving the timeline half of the window.
+void Reasons::fitHeight() {
+    const QWidget* content = scroll_->widget();
+    if (content == nullptr || content->layout() == nullptr) {
+        return;
+    }
+    const int wanted = content->layout()->heightForWidth(scroll_->viewport()->width());
+    const int room = window()->height() / 2 - title_->height();
+    scroll_->setFixedHeight(std::clamp(wanted, 0, std::max(room, 0)));
+}
+
+void Reasons::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    fitHeight();
+}
+
+void Reasons::explain(const Lesson& asArranged, const QString& what) {
     subject_ = std::make_unique<Subject>(asArranged, locale_);
-    title_->setText(tr("Looking for the reason ..."));
+    title_->setText(tr("%1 Looking for the reason ...").arg(what));
     auto* content = new QWidget;
     lines_ = new QVBoxLayout(content);
     scroll_->setWidget(content);
@@ -73,6 +88,10 @@ void Reasons::explain(const Lesson& asArranged) {
     options.explain.secondsLimit = secondsLimit;
     options.helperName = tr("Helper").toStdString();
     job_.start(subject_->lesson, options);
+}
+
+QString Reasons::title() const {
+    return title_->text();
 }
 
 void Reasons::putAway() {
@@ -97,6 +116,7 @@ void Reasons::showExplanation(const Explanation& explanation) {
         scroll_->show();
         addLine(tr("Looking for what would help ..."));
     }
+    fitHeight();
 }
 
 void Reasons::showRemedies(const std::vector<Remedy>& remedies) {
@@ -109,6 +129,7 @@ void Reasons::showRemedies(const std::vector<Remedy>& remedies) {
         addRemedy(remedy);
     }
     lines_->addStretch(1);
+    fitHeight();
 }
 
 void Reasons::addRemedy(const Remedy& remedy) {

@@ -23,14 +23,19 @@ class Reasons : public QFrame {
     ~Reasons() override;
 
     /// Looks for them without holding up the window. `asArranged` is the lesson as it was to be
-    /// arranged: the document's own, but for pins.
-    void explain(const Lesson& asArranged);
+    /// arranged: the document's own, but for pins; `what` says what has come of that.
+    void explain(const Lesson& asArranged, const QString& what);
+    /// As it stands there.
+    QString title() const;
     /// Stops looking and hides. So does every change of the lesson.
     void putAway();
 
   Q_SIGNALS:
     /// One of the changes was made; a sentence.
     void changed(const QString& text);
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     struct Subject;
@@ -39,6 +44,7 @@ class Reasons : public QFrame {
     void showRemedies(const std::vector<Remedy>& remedies);
     void addRemedy(const Remedy& remedy);
     void addLine(const QString& text);
+    void fitHeight();
     void make(const Remedy& remedy);
     /// The change as it is for the document's lesson, whose pins it leaves alone.
     Edit withOwnPins(Edit edit) const;

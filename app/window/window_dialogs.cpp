@@ -35,6 +35,13 @@ void MainWindow::print() {
     statusBar()->showMessage(tr("Printed to %1").arg(QFileInfo(path).fileName()));
 }
 
+void MainWindow::showHelp(HelpDialog::Page page) {
+    if (help_ == nullptr) {
+        help_ = new HelpDialog(this);
+    }
+    help_->open(page);
+}
+
 void MainWindow::showAbout() {
     QMessageBox::about(
         this, tr("About Rangeline"),

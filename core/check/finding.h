@@ -13,7 +13,8 @@
 
 namespace rangeline {
 
-enum class Severity : std::uint8_t { Collision, Late, Caution };
+/// Open: not wrong, but not done either, as a step that is not placed yet.
+enum class Severity : std::uint8_t { Collision, Late, Open, Caution };
 
 /// Figures are listed per code in the order given; `keys` are the placements concerned.
 enum class FindingCode : std::uint8_t {

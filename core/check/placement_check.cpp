@@ -21,7 +21,8 @@ void offGrain(const UseIndex& index, int node, std::vector<Finding>& findings) {
 
 void checkNotPlaced(const UseIndex& index, int task, std::vector<Finding>& findings) {
     if (!index.placed(task)) {
-        findings.push_back(collision(FindingCode::NotPlaced, {index.keyOf(task)}, {}, {}));
+        findings.push_back(
+            {FindingCode::NotPlaced, Severity::Open, {index.keyOf(task)}, {}, {}, {}});
     }
 }
 

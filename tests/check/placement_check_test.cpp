@@ -40,6 +40,7 @@ TEST(Placement, StepsNotPlaced) {
     const auto found = findingsOf(builder.lesson, FindingCode::NotPlaced);
     ASSERT_THAT(found, SizeIs(1));
     EXPECT_THAT(found[0].keys, ElementsAre(key("fry")));
+    EXPECT_EQ(found[0].severity, Severity::Open) << "nothing collides yet";
 }
 
 TEST(Placement, StartsOnTheGrain) {

@@ -217,7 +217,39 @@ TEST(Placing, AnotherOvenKeepsASettingThatItOffers) {
     EXPECT_EQ(placementIn(edit, key("roast")).oven->setTo, 425_F);
 }
 
+TEST(Placing, TurningOnGoesAlongWithTheFirstLoad) {
+    LessonBuilder builder = placedSupper();
+    const PlacementKey roast = key("roast");
+    const PlacementKey turnOn = TurnOnKey{OvenId{"oven"}, 0};
+    const Instant on = builder.lesson.placements.at(turnOn).start;
+    const auto moved = [&](Instant to) {
+        const LessonState state(builder.lesson);
+        const SetPlacements edit = moveTo(state.index(), {&roast, 1}, to, {});
+        const auto change = std::ranges::find(edit.changes, turnOn, &PlacementChange::key);
+        return change == edit.changes.end() ? on : change->placement->start;
+    };
+    EXPECT_EQ(moved(minute(-45)), on - 5_min);
+    EXPECT_EQ(moved(minute(-30)), on + 10_min);
+    builder.lesson.placements.at(turnOn).pinned = true;
+    EXPECT_EQ(moved(minute(-45)), on) << "what is pinned stays";
+    builder.lesson.placements.at(turnOn).pinned = false;
+    Step& bread = builder.step("bread", {away(10_min)});
+    bread.heat = inOven(400_F, 450_F);
+    builder.place("bread", -38).oven = spot("oven", 425_F, 1);
+    EXPECT_EQ(moved(minute(-30)), on + 2_min) << "the bread is then the first load";
+}
+
 // ---- what has begun ----
+
+TEST(Placing, WhatHasBegunEndsWhenSaid) {
+    LessonBuilder builder = placedSupper();
+    const PlacementKey roast = key("roast");
+    EXPECT_TRUE(endAt(LessonState(builder.lesson).index(), roast, minute(-5)).changes.empty());
+    builder.lesson.placements.at(roast).started = true;
+    const LessonState state(builder.lesson);
+    EXPECT_EQ(placementIn(endAt(state.index(), roast, minute(-5)), roast).lasts, 35_min);
+    EXPECT_EQ(placementIn(endAt(state.index(), roast, minute(-60)), roast).lasts, 1_min);
+}
 
 TEST(Placing, WhatHasBegunStays) {
     LessonBuilder builder = placedSupper();

@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QMimeData>
 #include <QSpinBox>
+#include <QTest>
 #include <algorithm>
 
 #include "inspect/findings_panel.h"
@@ -28,6 +29,15 @@ class Panels : public ::testing::Test {
         auto* button = findNamed<QAbstractButton>(root, name);
         ASSERT_NE(button, nullptr) << name.toStdString();
         button->click();
+    }
+
+    /// In place of what the field holds.
+    static void type(QWidget& root, const QString& name, const QString& text) {
+        auto* field = findNamed<QLineEdit>(root, name);
+        ASSERT_NE(field, nullptr) << name.toStdString();
+        field->selectAll();
+        QTest::keyClicks(field, text);
+        QTest::keyClick(field, Qt::Key_Return);
     }
 
     LessonDocument document_;
@@ -82,7 +92,7 @@ TEST_F(Panels, TheStartIsShownAsTheRestOfTheWindowShowsTimes) {
         open(builder.lesson);
         StepInspector inspector(document_, locale_);
         inspector.setKey(key("sear"));
-        auto* start = findNamed<QDateTimeEdit>(inspector, "Start");
+        auto* start = findNamed<QLineEdit>(inspector, "Start");
         ASSERT_NE(start, nullptr);
         EXPECT_EQ(start->text().endsWith("M"), mark) << start->text().toStdString();
     }
@@ -92,14 +102,14 @@ TEST_F(Panels, ATypedStartMayHaveTwelveHoursOrTwentyFour) {
     open(smallKitchen().lesson);
     const Clock clock(document_.lesson().head, locale_);
     const QDateTime wanted = clock.moment(minute(-25));
-    for (const QString& form : {QStringLiteral("ddd HH:mm"), QStringLiteral("ddd h:mm AP"),
-                                QStringLiteral("ddd h:mm ap")}) {
+    for (const QString& form : {QStringLiteral("HH:mm"), QStringLiteral("HHmm"),
+                                QStringLiteral("h:mm AP"), QStringLiteral("h.mmap")}) {
         StepInspector inspector(document_, locale_);
         inspector.setKey(key("sear"));
-        auto* start = findNamed<QDateTimeEdit>(inspector, "Start");
-        start->findChild<QLineEdit*>()->setText(locale_.toString(wanted, form));
-        start->interpretText();
-        Q_EMIT start->editingFinished();
+        auto* start = findNamed<QLineEdit>(inspector, "Start");
+        start->selectAll();
+        QTest::keyClicks(start, locale_.toString(wanted, form));
+        QTest::keyClick(start, Qt::Key_Return);
         EXPECT_EQ(placed("sear").start, minute(-25)) << form.toStdString();
         ASSERT_EQ(document_.undoStack().count(), 1);
         document_.undoStack().undo();
@@ -179,9 +189,7 @@ TEST_F(Panels, CoversAndServingTimeAreOneStepOfUndo) {
     open(smallKitchen().lesson);
     const Lesson before = document_.lesson();
     LessonHeadDialog dialog(document_, locale_);
-    auto* serving = findNamed<QDateTimeEdit>(dialog, "Served at");
-    ASSERT_NE(serving, nullptr);
-    serving->setDateTime(serving->dateTime().addSecs(3600));
+    type(dialog, "Served at", "7:15 PM");
     auto* covers = dialog.findChild<QSpinBox*>();
     ASSERT_NE(covers, nullptr);
     covers->setValue(7);
@@ -191,6 +199,60 @@ TEST_F(Panels, CoversAndServingTimeAreOneStepOfUndo) {
     EXPECT_NE(document_.lesson().head.servingTime, before.head.servingTime);
     document_.undoStack().undo();
     EXPECT_EQ(document_.lesson(), before);
+}
+
+/// The clock that the named field shows.
+QString shownAt(QWidget& root, const QString& name) {
+    return findNamed<QLineEdit>(root, name)->text();
+}
+
+TEST_F(Panels, TastingAndLeavingGoAlongWithServingTheKitchensOpeningDoesNot) {
+    LessonBuilder builder = smallKitchen();
+    builder.lesson.head.kitchenOpens = Instant::atMinutes(-120);
+    builder.lesson.head.tasting = Instant::atMinutes(5);
+    builder.lesson.head.everyoneOut = Instant::atMinutes(45);
+    open(builder.lesson);
+    const Head before = document_.lesson().head;
+    LessonHeadDialog dialog(document_, locale_);
+    const Clock clock(before, locale_);
+    const QString opens = shownAt(dialog, "The kitchen opens");
+    type(dialog, "Served at", locale_.toString(clock.moment(minute(60)), "h:mm AP"));
+    EXPECT_EQ(shownAt(dialog, "Tasting"), clock.at(minute(65)));
+    EXPECT_EQ(shownAt(dialog, "Everyone is out"), clock.at(minute(105)));
+    EXPECT_EQ(shownAt(dialog, "The kitchen opens"), opens);
+    dialog.accept();
+    const Head& after = document_.lesson().head;
+    EXPECT_EQ(after.tasting, before.tasting);
+    EXPECT_EQ(after.everyoneOut, before.everyoneOut);
+    EXPECT_EQ(after.kitchenOpens, Instant::atMinutes(-180));
+}
+
+TEST_F(Panels, TimesInAnOrderThatCannotBeMeantAreSaidAtOnce) {
+    LessonBuilder builder = smallKitchen();
+    builder.lesson.head.everyoneOut = Instant::atMinutes(45);
+    open(builder.lesson);
+    LessonHeadDialog dialog(document_, locale_);
+    const auto says = [&dialog] {
+        const auto labels = dialog.findChildren<QLabel*>();
+        return std::ranges::any_of(labels, [](const QLabel* label) {
+            return !label->isHidden() && label->text().contains("Everyone is out before");
+        });
+    };
+    EXPECT_FALSE(says());
+    const Clock clock(document_.lesson().head, locale_);
+    type(dialog, "Everyone is out", clock.at(minute(-30)));
+    EXPECT_TRUE(says());
+    type(dialog, "Everyone is out", clock.at(minute(30)));
+    EXPECT_FALSE(says());
+}
+
+TEST_F(Panels, WhatIsNoTimeIsNotTakenForOne) {
+    open(smallKitchen().lesson);
+    LessonHeadDialog dialog(document_, locale_);
+    type(dialog, "Served at", "soon");
+    dialog.accept();
+    EXPECT_TRUE(dialog.refusal().contains("soon")) << dialog.refusal().toStdString();
+    EXPECT_EQ(document_.undoStack().count(), 0);
 }
 
 TEST_F(Panels, ADishServedOnceMoreLaterAndTakenOutAgainAreEachOneStepOfUndo) {

@@ -159,6 +159,18 @@ TEST(FindingText, CasesThatReadOtherwise) {
               "washed.");
 }
 
+TEST(FindingText, AStepAgainstItself) {
+    const Supper supper;
+    const Finding finding{FindingCode::WareTwice,
+                          Severity::Collision,
+                          {key("char"), key("char")},
+                          {EquipmentSort::Ware, 1},
+                          {},
+                          {}};
+    EXPECT_EQ(sentence(finding, supper.context),
+              "Sauté pan 2 is chosen twice for “Char the leeks”.");
+}
+
 TEST(FindingText, CoreTemperatureNamesFoodLimitAndSource) {
     const Supper supper;
     const Finding finding{FindingCode::CoreBelowLimit,
@@ -216,6 +228,7 @@ TEST(FindingText, TheNoteGoesWithFoodSafetyOnly) {
 TEST(FindingText, Severities) {
     EXPECT_EQ(severityText(Severity::Collision), "Collision");
     EXPECT_EQ(severityText(Severity::Late), "Late");
+    EXPECT_EQ(severityText(Severity::Open), "To do");
     EXPECT_EQ(severityText(Severity::Caution), "Caution");
 }
 

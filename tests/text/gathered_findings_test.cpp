@@ -71,5 +71,30 @@ TEST(GatheredFindings, OtherCollisionsAreListedOneByOne) {
     EXPECT_TRUE(gathered({}).empty());
 }
 
+TEST(GatheredFindings, AStepTooEarlyForSeveralReasonsIsListedOnceByTheGreatest) {
+    const auto early = [](Duration given, Duration wanted) {
+        return Finding{FindingCode::TooEarlyAfter,
+                       Severity::Collision,
+                       {step("a"), step("b")},
+                       {},
+                       span(-30, -20),
+                       {given, wanted}};
+    };
+    const auto rows = gathered({early(2_min, 5_min), early(2_min, 10_min)});
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows[0].shown.figures.at(1), Figure(10_min));
+    EXPECT_EQ(rows[0].parts.size(), 2U);
+}
+
+TEST(GatheredFindings, StepsNotPlacedAreOneLine) {
+    const auto open = [](const char* id) {
+        return Finding{FindingCode::NotPlaced, Severity::Open, {step(id)}, {}, {}, {}};
+    };
+    const auto rows = gathered({open("a"), open("b"), open("c")});
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows[0].shown.keys.size(), 3U);
+    EXPECT_EQ(rows[0].parts.size(), 3U);
+}
+
 }  // namespace
 }  // namespace rangeline::test

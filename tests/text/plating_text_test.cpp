@@ -34,7 +34,7 @@ Hold by(HeldBy reason, int next = -1) {
 TEST(PlatingText, MinutesToSpare) {
     EXPECT_EQ(spareText(Duration(), american), "no minutes to spare");
     EXPECT_EQ(spareText(12_min, american), "12 min to spare");
-    EXPECT_EQ(spareText(-5_min, american), "5 min late already");
+    EXPECT_EQ(spareText(-5_min, american), "starts 5 min too late");
 }
 
 TEST(PlatingText, HeldByAPanThatIsNeededNext) {
@@ -49,6 +49,18 @@ TEST(PlatingText, HeldByTheCook) {
     Hold hold = by(HeldBy::Cook, 1);
     hold.equipment = {EquipmentSort::Cook, 0};
     EXPECT_EQ(holdOf(supper, hold), "held by Robin, who goes on to “Char the leeks” at 5:40 PM");
+}
+
+TEST(PlatingText, HeldByWhatStartsEarlierNamesNoTimeBefore) {
+    auto builder = supperBuilder();
+    builder.link("roast", "char", 5_min);
+    const Supper supper(builder);
+    PlatingAnalysis analysis = heldBy({});
+    Hold hold = by(HeldBy::Cook, 0);
+    hold.equipment = {EquipmentSort::Cook, 0};
+    analysis.spares[1].holds = {hold};  // the leeks, by the roast that starts before them
+    EXPECT_EQ(holdText(analysis.spares[1], analysis, supper.context),
+              "held by Robin, who goes back to “Roast the thighs” after it");
 }
 
 TEST(PlatingText, HeldByItsPin) {

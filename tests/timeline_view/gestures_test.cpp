@@ -120,17 +120,27 @@ TEST_F(GesturesTest, NudgesOfAnotherBlockAreAnotherStep) {
     EXPECT_EQ(document_.undoStack().count(), 3);
 }
 
-TEST_F(GesturesTest, WhatHasBegunStaysWhereItIs) {
+TEST_F(GesturesTest, OfWhatHasBegunOnlyTheEndMoves) {
     before_.placements.at(key("char")).started = true;
     document_.setLesson(before_);
+    const Instant start = now("char").start;
+    const int node = document_.index().nodeOf(key("char"));
+    const Instant end = document_.index().placed(node).interval.end;
+    const auto endNow = [&] { return document_.index().placed(node).interval.end; };
     const QPoint from = middleOf(key("char"));
     press(from);
-    move(later(from, -10));
-    release(later(from, -10));
+    move(onLane(later(from, 4), rightBurner));
+    release(onLane(later(from, 4), rightBurner));
+    EXPECT_EQ(endNow(), end + Duration::minutes(4));
     type(Qt::Key_Left, Qt::ControlModifier);
+    EXPECT_EQ(endNow(), end + Duration::minutes(3));
     type(Qt::Key_Delete);
+    EXPECT_EQ(now("char").start, start);
+    EXPECT_EQ(now("char").burners, before_.placements.at(key("char")).burners);
+    EXPECT_EQ(document_.undoStack().count(), 2);
+    document_.undoStack().undo();
+    document_.undoStack().undo();
     EXPECT_EQ(document_.lesson(), before_);
-    EXPECT_EQ(document_.undoStack().count(), 0);
 }
 
 TEST_F(GesturesTest, DeleteTakesOffAndPPins) {

@@ -47,6 +47,7 @@ bool Carry::acceptedBy(const ToolAdapter& adapter, int lane) const {
 
 void Carry::moveTo(const ToolAdapter& adapter, Instant start, int lane) {
     if (begun_) {
+        endsLater_ = onGrain(adapter.index().lesson(), start + length_) - (start_ + length_);
         return;
     }
     lane_ = lane;
@@ -56,6 +57,7 @@ void Carry::moveTo(const ToolAdapter& adapter, Instant start, int lane) {
 
 void Carry::step(const ToolAdapter& adapter, int grains, int lanes, bool sameSort) {
     if (begun_) {
+        endsLater_ = endsLater_ + adapter.index().lesson().head.grain * grains;
         return;
     }
     start_ =
@@ -86,6 +88,9 @@ Proposal Carry::proposal(const ToolAdapter& adapter) const {
     const DropTarget target = refused_ ? DropTarget() : adapter.targetOf(lane_);
     const UseIndex& index = adapter.index();
     if (begun_) {
+        if (endsLater_ != Duration()) {
+            proposal.edit = endAt(index, lead_, start_ + length_ + endsLater_);
+        }
         return proposal;
     }
     if (onShelf_) {

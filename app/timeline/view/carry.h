@@ -18,7 +18,7 @@ class Carry {
     const PlacementKey& lead() const { return lead_; }
     ActionKind kind() const { return tasks_.empty() ? ActionKind::Move : ActionKind::Place; }
 
-    /// Snapped there; `lane` -1 keeps the equipment.
+    /// Snapped there; `lane` -1 keeps the equipment. Of what has begun only the end moves.
     void moveTo(const ToolAdapter& adapter, Instant start, int lane);
     /// By whole grains, and by `lanes` (-1, 0, 1) to the next lane that accepts it: any, or only
     /// one of the same sort of equipment.
@@ -39,6 +39,7 @@ class Carry {
     int lane_ = -1;
     bool refused_ = false;
     bool begun_ = false;
+    Duration endsLater_;  ///< of what has begun
     bool onShelf_ = false;
 };
 

@@ -42,7 +42,8 @@ QString describeItem(const LessonDocument& document, const TimelineScene& scene,
     const std::array states = {
         std::pair(it.collides, QT_TRANSLATE_NOOP("Timeline", "collides")),
         std::pair(it.late, QT_TRANSLATE_NOOP("Timeline", "late")),
-        std::pair(it.pinned, QT_TRANSLATE_NOOP("Timeline", "pinned")),
+        std::pair(it.begun, QT_TRANSLATE_NOOP("Timeline", "has begun")),
+        std::pair(it.pinned && !it.begun, QT_TRANSLATE_NOOP("Timeline", "pinned")),
         std::pair(it.decides, QT_TRANSLATE_NOOP("Timeline", "decides plating"))};
     for (const auto& [holds, text] : states) {
         if (holds) {
@@ -60,7 +61,10 @@ QString describeProposal(const LessonDocument& document, const Proposal& proposa
         return words("%1 goes back to the shelf").arg(name);
     }
     if (proposal.begun) {
-        return words("%1 has begun, so it stays").arg(name);
+        const Clock clock(document.lesson().head, locale);
+        return look.interval.empty() ? words("%1 has begun: only its end moves").arg(name)
+                                     : words("%1 has begun and would end at %2")
+                                           .arg(name, clock.at(look.interval.end));
     }
     const auto lead =
         std::ranges::find(proposal.edit.changes, proposal.lead, &PlacementChange::key);
@@ -72,12 +76,18 @@ QString describeProposal(const LessonDocument& document, const Proposal& proposa
     if (proposal.refused) {
         text += words(", which keeps its place: it does not go there");
     }
-    return look.reasons.empty() ? text : words("%1. %2").arg(text, look.reasons.front());
+    const QString why = !look.reason.isEmpty() ? look.reason
+                        : look.notes.empty()   ? QString()
+                                               : look.notes.front();
+    return why.isEmpty() ? text : words("%1. %2").arg(text, why);
 }
 
 QString describeAction(const LessonDocument& document, const Proposal& proposal, ActionKind kind,
                        const QLocale& locale) {
     const QString name = nameOf(document, proposal.lead, locale);
+    if (proposal.begun) {
+        return words("move the end of %1").arg(name);
+    }
     switch (kind) {
         case ActionKind::Move:
             return words("move %1").arg(name);

@@ -1,18 +1,20 @@
 #include "timeline_view/proposal.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <set>
 
 #include "text/finding_text.h"
+#include "text/quantities.h"
 #include "timeline/blocks.h"
 
 namespace rangeline {
 namespace {
 
-constexpr std::size_t mostReasons = 3;
+constexpr std::size_t mostNotes = 2;
 
 bool isShown(const Finding& finding) {
-    return finding.severity != Severity::Caution;
+    return finding.severity == Severity::Collision || finding.severity == Severity::Late;
 }
 
 /// The blocks that would be elsewhere: those of what the edit changes, and what goes along because
@@ -61,10 +63,63 @@ class GhostFinder {
     std::vector<std::pair<PlacementKey, Ghost>> ghosts_;
 };
 
-void addReason(const QString& reason, std::vector<QString>& reasons) {
-    if (reasons.size() < mostReasons && std::ranges::count(reasons, reason) == 0) {
-        reasons.push_back(reason);
+/// "Burner taken twice: char the leeks": what is wrong, and with what else.
+QString noteOf(const Finding& finding, const PlacementKey& lead, const Names& names) {
+    const auto other = std::ranges::find_if(
+        finding.keys, [&lead](const PlacementKey& key) { return key != lead; });
+    const QString what = title(finding.code);
+    return other == finding.keys.end() ? what
+                                       : QCoreApplication::translate("Timeline", "%1: %2")
+                                             .arg(what, names.plainStep(*other));
+}
+
+void addNote(const QString& note, ProposalLook& look) {
+    if (std::ranges::find(look.notes, note) != look.notes.end()) {
+        return;
     }
+    if (look.notes.size() < mostNotes) {
+        look.notes.push_back(note);
+    } else {
+        ++look.more;
+    }
+}
+
+/// Whether the placement is held, over others or at once, by a time at which something is served.
+bool isHeldByServing(const PlatingAnalysis& analysis, const Expanded& expanded,
+                     const Spare* spare) {
+    for (std::size_t steps = 0; steps < analysis.spares.size() && !spare->holds.empty(); ++steps) {
+        const Hold& hold = spare->holds.front();
+        if (hold.by == HeldBy::Deadline && hold.window >= 0) {
+            return expanded.windows[static_cast<std::size_t>(hold.window)].origin !=
+                   WindowOrigin::EveryoneOut;
+        }
+        if (hold.next < 0) {
+            return false;
+        }
+        spare = &analysis.spares[static_cast<std::size_t>(hold.next)];
+    }
+    return false;
+}
+
+/// Moving later by more than there is to spare makes the plates late, even where nothing collides.
+void addLateness(const LessonDocument& document, const Proposal& proposal, const QLocale& locale,
+                 ProposalLook& look) {
+    const auto& analysis = document.analysis();
+    const auto spare = std::ranges::find(analysis.spares, proposal.lead, &Spare::key);
+    const auto now = document.lesson().placements.find(proposal.lead);
+    if (spare == analysis.spares.end() || now == document.lesson().placements.end()) {
+        return;
+    }
+    const Duration over = look.interval.begin - now->second.start - spare->spare;
+    if (look.interval.begin <= now->second.start || over <= Duration()) {
+        return;
+    }
+    const QString much = durationText(over, locale);
+    look.notes.push_back(
+        (isHeldByServing(analysis, document.expanded(), &*spare)
+             ? QCoreApplication::translate("Timeline", "Plating would be %1 late")
+             : QCoreApplication::translate("Timeline", "%1 more than it can spare"))
+            .arg(much));
 }
 
 }  // namespace
@@ -81,13 +136,16 @@ ProposalLook lookOf(const LessonDocument& document, const TimelineScene& scene,
         const int node = index.nodeOf(proposal.lead);
         look.interval = node < 0 ? Interval() : index.placed(node).interval;
     });
+    addLateness(document, proposal, locale, look);
     std::vector<PlacementKey> colliding;
     for (const Finding& finding : findings) {
-        if (isShown(finding)) {
-            look.collides = true;
-            colliding.insert(colliding.end(), finding.keys.begin(), finding.keys.end());
-            addReason(sentence(finding, text), look.reasons);
+        if (!isShown(finding)) {
+            continue;
         }
+        look.collides = true;
+        colliding.insert(colliding.end(), finding.keys.begin(), finding.keys.end());
+        look.reason = look.reason.isEmpty() ? sentence(finding, text) : look.reason;
+        addNote(noteOf(finding, proposal.lead, names), look);
     }
     look.ghosts = ghosts.ghosts(colliding);
     for (const PlacementKey& key : colliding) {

@@ -12,8 +12,10 @@ namespace rangeline {
 
 struct ProposalLook {
     std::vector<Ghost> ghosts;
-    std::vector<int> clashing;     ///< items
-    std::vector<QString> reasons;  ///< sentences, worst first; few enough to read while dragging
+    std::vector<int> clashing;   ///< items
+    QString reason;              ///< the worst, as a sentence; empty: none
+    std::vector<QString> notes;  ///< a few words each, worst first; to read while dragging
+    int more = 0;                ///< reasons that are not among the notes
     bool collides = false;
     Interval interval;  ///< of what is held, as it would lie
 };

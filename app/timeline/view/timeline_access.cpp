@@ -64,6 +64,7 @@ class BlockAccess : public QAccessibleInterface,
         state.focusable = true;
         state.selectable = true;
         state.movable = true;
+        state.busy = view_->scene().item(item()).begun;
         state.selected = std::ranges::find(selection, key_) != selection.end();
         state.focused = view_->hasFocus() && !selection.empty() && selection.front() == key_;
         return state;

@@ -34,6 +34,9 @@ TimelineView::TimelineView(LessonDocument& document, QWidget* parent)
     : QAbstractScrollArea(parent), document_(document) {
     installTimelineAccess();
     setFocusPolicy(Qt::StrongFocus);
+    // Time runs as clocks and printed sheets have it, also where the text runs from right to left:
+    // the plan on the screen and the one on the wall must not be mirror images.
+    setLayoutDirection(Qt::LeftToRight);
     setAccessibleName(tr("Timeline"));
     viewport()->setMouseTracking(true);
     viewport()->setAcceptDrops(true);
@@ -69,6 +72,8 @@ void TimelineView::lessonChanged(const LessonChange& change) {
         zoomToFit();
     }
     blocksChanged(*this);
+    // What was said of the block before the change, or before it was taken back, is no longer so.
+    announce(focusItem() < 0 ? QString() : describe(focusItem()));
 }
 
 /// The time at the left edge stays there.

@@ -8,6 +8,7 @@
 
 #include <QAbstractScrollArea>
 #include <QBasicTimer>
+#include <QElapsedTimer>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -101,6 +102,7 @@ class TimelineView : public QAbstractScrollArea, private ToolAdapter {
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dragMoveEvent(QDragMoveEvent* event) override;
     void dragLeaveEvent(QDragLeaveEvent* event) override;
@@ -173,6 +175,7 @@ class TimelineView : public QAbstractScrollArea, private ToolAdapter {
     QWidget* shelf_ = nullptr;
     bool dragFromShelf_ = false;
     GestureId nudging_ = 0;  ///< of moves by key that become one step of undo
+    QElapsedTimer sinceNudge_;
     bool committing_ = false;
 };
 

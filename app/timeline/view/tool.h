@@ -31,7 +31,7 @@ struct Proposal {
     SetPlacements edit;
     PlacementKey lead;     ///< what the cook holds
     bool refused = false;  ///< the lane does not take it: it keeps its own
-    bool begun = false;    ///< it has started at the stove and stays
+    bool begun = false;    ///< it has started at the stove: only its end moves
     bool removes = false;  ///< it goes back to the shelf
     std::optional<QPointF> pointer;
 };

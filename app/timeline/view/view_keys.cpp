@@ -3,6 +3,8 @@
 #include <QKeyEvent>
 #include <QScrollBar>
 #include <QWheelEvent>
+#include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "timeline_view/carry.h"
@@ -11,6 +13,19 @@
 #include "timeline_view/timeline_view.h"
 
 namespace rangeline {
+namespace {
+
+/// The menus show these beside their items; here they do what is in hand asks for.
+bool isOwnKey(const QKeyEvent& event) {
+    constexpr std::array keys = {Qt::Key_Delete, Qt::Key_Return, Qt::Key_Enter, Qt::Key_P,
+                                 Qt::Key_Left,   Qt::Key_Right,  Qt::Key_Up,    Qt::Key_Down};
+    const bool plain = (event.modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier ||
+                       event.modifiers().testFlag(Qt::ControlModifier);
+    return plain && std::ranges::find(keys, event.key()) != keys.end() &&
+           !(event.key() == Qt::Key_P && event.modifiers().testFlag(Qt::ControlModifier));
+}
+
+}  // namespace
 
 void TimelineView::wheelEvent(QWheelEvent* event) {
     if (event->modifiers().testFlag(Qt::ControlModifier)) {
@@ -38,9 +53,11 @@ void TimelineView::nudge(int grains, int lanes) {
     Carry carry = Carry::ofPlaced(*this, selection_);
     carry.step(*this, grains, lanes, true);
     const Proposal proposal = carry.proposal(*this);
-    if (nudging_ == 0) {
+    constexpr qint64 pause = 1500;  // milliseconds
+    if (nudging_ == 0 || sinceNudge_.hasExpired(pause)) {
         nudging_ = document_.newGesture();
     }
+    sinceNudge_.start();
     committing_ = true;
     document_.apply(proposal.edit, describeAction(document_, proposal, ActionKind::Move, locale()),
                     nudging_);
@@ -189,12 +206,18 @@ void TimelineView::focusInEvent(QFocusEvent* event) {
     viewport()->update();
 }
 
+void TimelineView::focusOutEvent(QFocusEvent* event) {
+    QAbstractScrollArea::focusOutEvent(event);
+    nudging_ = 0;
+    viewport()->update();
+}
+
 /// Keys that the window's own shortcuts would take.
 bool TimelineView::event(QEvent* event) {
     if (event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);
         const bool escape = key->key() == Qt::Key_Escape && (hasInHand() || proposal_);
-        if (escape || key->key() == Qt::Key_Delete) {
+        if (escape || isOwnKey(*key)) {
             event->accept();
             return true;
         }

@@ -11,7 +11,7 @@
 namespace rangeline {
 namespace {
 
-constexpr double reasonWidth = 340;
+constexpr double reasonWidth = 300;
 constexpr double beside = 16;
 
 /// What lies outside need not be played.
@@ -111,20 +111,21 @@ void TimelineView::paintReasons(QPainter& painter) const {
     } else {
         lines.push_back(clock.span(look_.interval));
         if (proposal_->begun) {
-            lines.push_back(tr("It has begun, so it stays."));
+            lines.push_back(tr("It has begun: only its end moves."));
         } else if (proposal_->refused) {
             lines.push_back(tr("It does not go there and keeps its place."));
         }
     }
-    for (const QString& reason : look_.reasons) {
-        for (QString& line : fonts_->wrapped(FontRole::Small, reason, reasonWidth)) {
-            lines.push_back(std::move(line));
-        }
+    for (const QString& note : look_.notes) {
+        lines.push_back(fonts_->fitted(FontRole::Small, note, reasonWidth));
+    }
+    if (look_.more > 0) {
+        lines.push_back(tr("and %1 more").arg(look_.more));
     }
     const double height = fonts_->lineHeight(FontRole::Small) + 2;
     double width = 0;
     for (const QString& line : lines) {
-        width = std::max(width, fonts_->width(FontRole::Small, line));
+        width = std::max(width, fonts_->width(FontRole::BlockStrong, line));
     }
     const double pad = 2 * style_.inset;
     QRectF box(QPointF(0, 0),
@@ -138,7 +139,9 @@ void TimelineView::paintReasons(QPainter& painter) const {
     Picture picture{{ground, Part::Overlay, -1}};
     QRectF row(box.left() + pad, box.top() + pad / 2, width, height);
     for (const QString& line : lines) {
-        addText(*fonts_, picture, Part::Overlay, -1, {line, {}, FontRole::Small, Colour::Ink}, row);
+        const bool first = &line == &lines.front();
+        addText(*fonts_, picture, Part::Overlay, -1,
+                {line, {}, first ? FontRole::BlockStrong : FontRole::Small, Colour::Ink}, row);
         row.translate(0, height);
     }
     play(picture, painter, colours(), *fonts_);
@@ -168,19 +171,25 @@ QPointF TimelineView::reasonCorner(const QSizeF& size) const {
     return corner;
 }
 
+/// In one band at the foot of the plot, over as few lanes as can be.
 void TimelineView::paintEmpty(QPainter& painter) const {
     const QString text =
         document_.expanded().tasks.empty()
             ? tr("There is nothing to cook yet. Open a lesson, or add a dish.")
-            : tr("Nothing is placed yet.\nDrag a component or a step from the shelf onto a burner "
-                 "or an oven slot.\nOr let everything be arranged.");
-    painter.setPen(QColor::fromRgba(colours()[Colour::InkSoft]));
-    painter.setFont(fonts_->font(FontRole::Heading));
-    const QRectF area = plotArea().adjusted(24, 24, -24, -24);
+            : tr("Nothing is placed yet. Drag a component or a step from the shelf onto a burner "
+                 "or an oven slot, or let everything be arranged.");
+    constexpr double pad = 12;
+    const QRectF plot = plotArea();
+    painter.setFont(fonts_->font(FontRole::Body));
+    const int how = static_cast<int>(Qt::AlignCenter) | Qt::TextWordWrap;
     const QRectF needed =
-        painter.boundingRect(area, static_cast<int>(Qt::AlignCenter) | Qt::TextWordWrap, text);
-    painter.fillRect(needed.adjusted(-16, -12, 16, 12), QColor::fromRgba(colours()[Colour::Paper]));
-    painter.drawText(area, static_cast<int>(Qt::AlignCenter) | Qt::TextWordWrap, text);
+        painter.boundingRect(plot.adjusted(2 * pad, pad, -2 * pad, -pad), how, text);
+    QRectF band(plot.left(), 0, plot.width(), needed.height() + 2 * pad);
+    const double lanesEnd = scene_.layout().bounds.bottom() - offset().y();
+    band.moveTop(std::min(plot.bottom() - band.height(), std::max(lanesEnd, plot.top())));
+    painter.fillRect(band, QColor::fromRgba(colours()[Colour::HeadBand]));
+    painter.setPen(QColor::fromRgba(colours()[Colour::Ink]));
+    painter.drawText(band.adjusted(2 * pad, 0, -2 * pad, 0), how, text);
 }
 
 }  // namespace rangeline

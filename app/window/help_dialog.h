@@ -1,0 +1,23 @@
+#pragma once
+// Help: what to do first, and what keys and mouse do. The window stays usable beside it.
+
+#include <QDialog>
+
+class QTabWidget;
+
+namespace rangeline {
+
+class HelpDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    enum class Page : std::uint8_t { FirstSteps, KeysAndMouse };
+    explicit HelpDialog(QWidget* parent = nullptr);
+
+    void open(Page page);
+
+  private:
+    QTabWidget* pages_;
+};
+
+}  // namespace rangeline
