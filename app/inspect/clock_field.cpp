@@ -31,6 +31,7 @@ ClockField::ClockField(const QString& name, const QLocale& locale, Shows shows, 
         date_->setDisplayFormat(QStringLiteral("ddd ") + locale.dateFormat(QLocale::ShortFormat));
         date_->setCalendarPopup(true);
         date_->setAccessibleName(tr("%1, day").arg(name));
+        row->addStretch(1);  // dates and times of all rows stand in columns
         row->addWidget(date_);
         connect(date_, &QDateEdit::dateChanged, this,
                 [this](const QDate& day) { take(QDateTime(day, wall_.time(), Qt::UTC)); });
@@ -49,7 +50,9 @@ void ClockField::setTwelveHours(bool twelve) {
                                 ? locale_.toString(QTime(22, 58, 58), QStringLiteral("hh:mm:ss AP"))
                                 : QStringLiteral("22:58:58");
     constexpr int frame = 18;
-    time_->setMinimumWidth(time_->fontMetrics().horizontalAdvance(example) + frame);
+    const int wide = time_->fontMetrics().horizontalAdvance(example) + frame;
+    time_->setMinimumWidth(wide);
+    time_->setMaximumWidth(date_ == nullptr ? QWIDGETSIZE_MAX : wide);
     time_->setToolTip(twelve ? tr("A time, such as 5:30 PM or 17:30")
                              : tr("A time, such as 17:30"));
     show();

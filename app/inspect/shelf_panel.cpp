@@ -10,22 +10,19 @@
 namespace rangeline {
 namespace {
 
-constexpr int stepRole = Qt::UserRole;
-constexpr int batchRole = Qt::UserRole + 1;
-constexpr int groupRole = Qt::UserRole + 2;
-constexpr int componentRole = Qt::UserRole + 3;
+constexpr int stepRole = WrappingDelegate::strongLine + 1;
+constexpr int batchRole = stepRole + 1;
+constexpr int groupRole = stepRole + 2;
+constexpr int componentRole = stepRole + 3;
 
 }  // namespace
 
 // ---- the tree ----
 
 ShelfTree::ShelfTree(ShelfDrag makeDrag, QWidget* parent)
-    : QTreeWidget(parent), makeDrag_(std::move(makeDrag)) {
-    setHeaderHidden(true);
+    : WrappingTree(tr("Not placed yet"), parent), makeDrag_(std::move(makeDrag)) {
     setDragEnabled(true);
     setDragDropMode(QAbstractItemView::DragOnly);
-    setIndentation(16);
-    setTextElideMode(Qt::ElideRight);
 }
 
 void ShelfTree::setKey(QTreeWidgetItem& item, const StepKey& key) {
@@ -63,7 +60,6 @@ ShelfPanel::ShelfPanel(const LessonDocument& document, const QLocale& locale, Sh
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 8);
     tree_ = new ShelfTree(std::move(makeDrag), this);
-    tree_->setAccessibleName(tr("Not placed yet"));
     hint_ = new QLabel(this);
     hint_->setWordWrap(true);
     hint_->setMargin(8);

@@ -10,13 +10,14 @@
 #include <memory>
 
 #include "document/lesson_document.h"
+#include "inspect/wrapping_delegate.h"
 
 namespace rangeline {
 
 /// What a drag of these steps carries.
 using ShelfDrag = std::function<std::unique_ptr<QMimeData>(const std::vector<StepKey>& steps)>;
 
-class ShelfTree : public QTreeWidget {
+class ShelfTree : public WrappingTree {
   public:
     ShelfTree(ShelfDrag makeDrag, QWidget* parent);
 

@@ -35,10 +35,19 @@ int widthFor(const QStyleOptionViewItem& option, const QModelIndex& index) {
 
 }  // namespace
 
+/// Whether it is drawn as usual: one line without a line above it.
+bool WrappingDelegate::isPlain(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    QStyleOptionViewItem row = option;
+    initStyleOption(&row, index);
+    return index.data(strongLine).toString().isEmpty() &&
+           QFontMetrics(row.font).horizontalAdvance(row.text) <
+               widthFor(option, index) - 2 * padding;
+}
+
 void WrappingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                              const QModelIndex& index) const {
     const QString head = index.data(strongLine).toString();
-    if (head.isEmpty()) {
+    if (isPlain(option, index)) {
         QStyledItemDelegate::paint(painter, option, index);
         return;
     }
@@ -52,9 +61,11 @@ void WrappingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     painter->save();
     painter->setPen(row.palette.color(selected ? QPalette::HighlightedText : QPalette::Text));
     QRect room = row.rect.adjusted(padding, padding, -padding, -padding);
-    painter->setFont(strong(row.font));
-    painter->drawText(room, Qt::TextWordWrap, head, &room);
-    room = row.rect.adjusted(padding, padding + room.height(), -padding, 0);
+    if (!head.isEmpty()) {
+        painter->setFont(strong(row.font));
+        painter->drawText(room, Qt::TextWordWrap, head, &room);
+        room = row.rect.adjusted(padding, padding + room.height(), -padding, 0);
+    }
     painter->setFont(row.font);
     painter->drawText(room, Qt::TextWordWrap, text);
     painter->restore();
@@ -63,14 +74,14 @@ void WrappingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
 QSize WrappingDelegate::sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const {
     const QString head = index.data(strongLine).toString();
-    if (head.isEmpty()) {
+    if (isPlain(option, index)) {
         return QStyledItemDelegate::sizeHint(option, index);
     }
     QStyleOptionViewItem row = option;
     initStyleOption(&row, index);
     const int width = widthFor(option, index) - 2 * padding;
-    const int height =
-        heightOf(strong(row.font), width, head) + heightOf(row.font, width, row.text);
+    const int above = head.isEmpty() ? 0 : heightOf(strong(row.font), width, head);
+    const int height = above + heightOf(row.font, width, row.text);
     return {width, height + 2 * padding};
 }
 

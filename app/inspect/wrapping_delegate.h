@@ -9,8 +9,8 @@ namespace rangeline {
 
 class WrappingDelegate : public QStyledItemDelegate {
   public:
-    /// Text of the strong line. The item's own text is the explanation; rows without a strong line
-    /// are drawn as usual.
+    /// Text of the strong line, if there is one. The item's own text below it takes as many lines
+    /// as it needs.
     static constexpr int strongLine = Qt::UserRole + 1;
 
     using QStyledItemDelegate::QStyledItemDelegate;
@@ -18,6 +18,9 @@ class WrappingDelegate : public QStyledItemDelegate {
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+  private:
+    bool isPlain(const QStyleOptionViewItem& option, const QModelIndex& index) const;
 };
 
 /// A list of such rows: one column as wide as the view, the rows as high as that width asks for.

@@ -129,7 +129,7 @@ class RangePainter {
               free ? Colour::GridStrong : Colour::Heavy, free ? thin : heavy,
               free ? Stroke::Dashed : Stroke::Solid);
         if (free) {
-            paintFreeName(shortName(burner), cell);
+            paintFreeName(shortName(burner), cell, ring);
             return;
         }
         for (const StandingVessel& vessel : burner.vessels) {
@@ -139,17 +139,24 @@ class RangePainter {
         paintLabels(burner, cell);
     }
 
-    void paintFreeName(const QString& name, const QRectF& cell) {
+    /// Inside the ring if its words are short enough for that.
+    void paintFreeName(const QString& name, const QRectF& cell, double ring) {
         const double high = line(FontRole::Small);
-        const std::vector<QString> lines = measure_.wrapped(FontRole::Small, name, cell.width());
+        constexpr double chord = 0.85;  // of the ring, at two lines' height
+        const QStringList words = name.split(u' ');
+        const bool inside = std::ranges::all_of(words, [&](const QString& word) {
+            return measure_.width(FontRole::Small, word) <= chord * ring;
+        });
+        const std::vector<QString> lines =
+            measure_.wrapped(FontRole::Small, name, inside ? chord * ring : cell.width());
         const double all = static_cast<double>(lines.size()) * high;
         if (all > cell.height()) {
             text(name, FontRole::Small, Colour::InkSoft, Align::Centre, cell);
             return;
         }
         QRectF row(cell.left(), cell.center().y() - all / 2, cell.width(), high);
-        for (const QString& words : lines) {
-            text(words, FontRole::Small, Colour::InkSoft, Align::Centre, row);
+        for (const QString& part : lines) {
+            text(part, FontRole::Small, Colour::InkSoft, Align::Centre, row);
             row.translate(0, high);
         }
     }
@@ -184,7 +191,8 @@ class RangePainter {
         const auto room = static_cast<std::size_t>(std::clamp(cell.height() / high, 1.0, 3.0));
         std::vector<QString> shown =
             measure_.wrapped(FontRole::Small, burner.vessels.front().step, wide);
-        const std::size_t forStep = std::max<std::size_t>(room - 1, 1);
+        // The vessel is seen below: the step comes first where there is little room.
+        const std::size_t forStep = std::min<std::size_t>(room, 2);
         if (shown.size() > forStep) {
             // What does not fit is told by the ellipsis.
             for (std::size_t more = forStep; more < shown.size(); ++more) {
@@ -196,12 +204,18 @@ class RangePainter {
         if (stepLines < room) {
             shown.push_back(vesselNames(burner));
         }
+        double widest = 0;
+        for (QString& words : shown) {
+            words = measure_.fitted(FontRole::Small, words, wide);
+            widest = std::max(widest, measure_.width(FontRole::Small, words));
+        }
         QRectF row(cell.left() + inset,
                    cell.center().y() - static_cast<double>(shown.size()) * high / 2, wide, high);
-        box({.rect = row.adjusted(-inset, 0, inset, static_cast<double>(shown.size() - 1) * high),
+        const double all = static_cast<double>(shown.size()) * high;
+        box({.rect = around(cell.center(), widest + 2 * inset, all),
              .fill = Colour::Paper,
-             .outline = Colour::Outline,
-             .outlineWidth = thin});
+             .outline = Colour::None,
+             .outlineWidth = 0});
         for (std::size_t i = 0; i < shown.size(); ++i) {
             text(shown[i], FontRole::Small, i < stepLines ? Colour::Ink : Colour::InkSoft,
                  Align::Centre, row);

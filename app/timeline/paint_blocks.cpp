@@ -98,7 +98,17 @@ class BlockPainter {
                 paintSegment(segment.attention, job_.layout.scale.snapped(seen));
             }
         }
+        if (block_.segments.size() > 1) {
+            BoxShape edge;
+            edge.rect = rect_;
+            edge.outline = Colour::Outline;
+            edge.outlineWidth = style_.thinLine;
+            add(edge);
+        }
     }
+
+    /// So narrow that edges of its own would hide what is in it.
+    bool isSliver(double width) const { return width < 2 * style_.inset; }
 
     void paintSegment(Attention attention, const Extent& extent) {
         BoxShape box;
@@ -111,6 +121,10 @@ class BlockPainter {
             box.stroke = Stroke::Dashed;
         } else if (attention == Attention::Away) {
             makeWaiting(box);
+        }
+        if (block_.segments.size() > 1 && isSliver(extent.width())) {
+            box.outline = Colour::None;
+            box.pattern = Pattern::None;
         }
         add(box);
     }
@@ -130,8 +144,18 @@ class BlockPainter {
             box.pattern = Pattern::None;
             box.outline = Colour::Heavy;
             box.outlineWidth = style_.heavyLine;
-            add(box);
+            isSliver(rect_.width()) ? addRails(box) : add(box);
         }
+    }
+
+    /// The frame without its sides, which would leave a sliver no ground.
+    void addRails(BoxShape frame) {
+        frame.fill = frame.outline;
+        frame.outline = Colour::None;
+        frame.rect.setHeight(frame.outlineWidth);
+        add(frame);
+        frame.rect.moveBottom(rect_.bottom());
+        add(frame);
     }
 
     /// What has begun is fast at its left end.
@@ -199,11 +223,14 @@ class BlockPainter {
         const bool isEvent = box_.rect.width() <= 0;
         if (isEvent || inside < numberWidth_) {
             paintNarrow(isEvent, gap);
-        } else if (name == name_ || roomBeside() < width(FontRole::Block, name_)) {
+            return;
+        }
+        const QString beside = job_.measure.fitted(FontRole::Block, name_, roomBeside());
+        if (name == name_ || beside.size() <= name.size()) {
             paintInside(number_, name, numberWidth_ + gap);
         } else {
             paintInside(number_, QString(), 0);
-            paintBeside(QString(), name_);
+            paintBeside(QString(), beside);
         }
     }
 

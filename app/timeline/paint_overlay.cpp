@@ -118,12 +118,16 @@ void paintGhost(const PaintJob& job, const Ghost& ghost, Picture& out) {
     }
     out.push_back({box, Part::Overlay, -1});
     const QRectF room = box.rect.adjusted(job.style.inset, 0, -job.style.inset, 0);
-    addText(job.measure, out, Part::Overlay, -1,
-            {job.measure.fitted(FontRole::Block, ghost.name, room.width()),
-             {},
-             FontRole::Block,
-             Colour::Ink},
-            room);
+    const QString name = job.measure.fitted(FontRole::Block, ghost.name, room.width());
+    if (ghost.collides && !name.isEmpty()) {
+        BoxShape plate;  // plain ground below the words
+        const double high = job.measure.lineHeight(FontRole::Block);
+        plate.rect = QRectF(room.left() - 1, room.center().y() - high / 2,
+                            job.measure.width(FontRole::Block, name) + 2, high);
+        plate.fill = Colour::PaleFill;
+        out.push_back({plate, Part::Overlay, -1});
+    }
+    addText(job.measure, out, Part::Overlay, -1, {name, {}, FontRole::Block, Colour::Ink}, room);
 }
 
 }  // namespace

@@ -121,7 +121,7 @@ class Player {
     void paintPattern(const QRectF& rect, Pattern pattern, const QColor& colour) {
         painter_.save();
         painter_.setClipRect(rect, Qt::IntersectClip);
-        const double step = patternStep * scale_;
+        const double step = (pattern == Pattern::Hatch ? hatchStep : patternStep) * scale_;
         painter_.setPen(QPen(colour, patternLine * scale_));
         if (pattern == Pattern::Hatch) {
             paintHatch(rect, step);
@@ -184,7 +184,8 @@ class Player {
         }
     }
 
-    static constexpr double patternStep = 4;
+    static constexpr double patternStep = 5;
+    static constexpr double hatchStep = 7;
     static constexpr double patternLine = 0.6;
 
     QPainter& painter_;

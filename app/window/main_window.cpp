@@ -13,6 +13,7 @@
 #include <QTabBar>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "inspect/findings_panel.h"
 #include "inspect/range_view.h"
@@ -115,8 +116,26 @@ void MainWindow::buildDocks() {
         addDock(Qt::RightDockWidgetArea, QStringLiteral("step"), tr("Chosen step"), inspector_);
     timeline_->setShelf(shelf_);
     setTabPosition(Qt::AllDockWidgetAreas, QTabWidget::North);
+    for (QDockWidget* dock : {shelfDock_, rangeDock_, findingsDock_, inspectorDock_}) {
+        connect(dock, &QDockWidget::visibilityChanged, this, &MainWindow::titleDocks);
+        connect(dock, &QDockWidget::dockLocationChanged, this, &MainWindow::titleDocks);
+    }
     setCorner(Qt::BottomLeftCorner, Qt::LeftDockWidgetArea);
     setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+}
+
+/// A tab is title enough.
+void MainWindow::titleDocks() {
+    for (QDockWidget* dock : {shelfDock_, rangeDock_, findingsDock_, inspectorDock_}) {
+        const bool tabbed = !tabifiedDockWidgets(dock).isEmpty();
+        QWidget* bar = dock->titleBarWidget();
+        if (tabbed && bar == nullptr) {
+            dock->setTitleBarWidget(new QWidget(dock));
+        } else if (!tabbed && bar != nullptr) {
+            dock->setTitleBarWidget(nullptr);
+            delete bar;
+        }
+    }
 }
 
 /// On a low screen the two panels at the right share their place.
@@ -129,7 +148,9 @@ void MainWindow::layOutDocks() {
     const int side = std::clamp(width() / 5, 210, 380);
     resizeDocks({shelfDock_, findingsDock_}, {side, side + 40}, Qt::Horizontal);
     // The picture of the range is of use all the time, the shelf only while something lies on it.
-    resizeDocks({shelfDock_, rangeDock_}, {height() / 3, 2 * height() / 3}, Qt::Vertical);
+    const int shelf = shelf_->count() > 0 ? 2 : 1;  // fifths
+    resizeDocks({shelfDock_, rangeDock_}, {shelf * height() / 5, (5 - shelf) * height() / 5},
+                Qt::Vertical);
     if (height() >= highEnough) {
         resizeDocks({findingsDock_, inspectorDock_}, {height() / 2, height() / 2}, Qt::Vertical);
     }
@@ -142,9 +163,7 @@ void MainWindow::restoreLayout() {
         const QSize room = screen()->availableGeometry().size();
         resize(QSize(room.width() - 40, room.height() - 60).boundedTo(most));
     }
-    if (!restoreState(settings.value(stateKey).toByteArray())) {
-        layOutDocks();
-    }
+    layOutDocksFirst_ = !restoreState(settings.value(stateKey).toByteArray());
 }
 
 // ---- connections ----
@@ -326,6 +345,9 @@ void MainWindow::lessonOpened(bool opened) {
     }
     for (QTabBar* tabs : findChildren<QTabBar*>()) {
         tabs->setAccessibleName(tr("Panels"));
+    }
+    if (opened && std::exchange(layOutDocksFirst_, false)) {
+        layOutDocks();
     }
     if (opened) {
         findingsDock_->raise();

@@ -68,6 +68,7 @@ class MainWindow : public QMainWindow {
     QDockWidget* addDock(Qt::DockWidgetArea area, const QString& name, const QString& title,
                          QWidget* panel);
     void layOutDocks();
+    void titleDocks();
     void restoreLayout();
     void connectActions();
     void connectEditing();
@@ -117,6 +118,7 @@ class MainWindow : public QMainWindow {
     QDockWidget* rangeDock_ = nullptr;
     QDockWidget* inspectorDock_ = nullptr;
     QDockWidget* findingsDock_ = nullptr;
+    bool layOutDocksFirst_ = false;  ///< once they can be seen
     QLabel* counts_ = nullptr;
     QLabel* kept_ = nullptr;
     BookDesk* desk_ = nullptr;

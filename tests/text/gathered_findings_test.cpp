@@ -80,9 +80,9 @@ TEST(GatheredFindings, AStepTooEarlyForSeveralReasonsIsListedOnceByTheGreatest) 
                        span(-30, -20),
                        {given, wanted}};
     };
-    const auto rows = gathered({early(2_min, 5_min), early(2_min, 10_min)});
+    const auto rows = gathered({early(Duration::minutes(2), Duration::minutes(5)), early(Duration::minutes(2), Duration::minutes(10))});
     ASSERT_EQ(rows.size(), 1U);
-    EXPECT_EQ(rows[0].shown.figures.at(1), Figure(10_min));
+    EXPECT_EQ(rows[0].shown.figures.at(1), Figure(Duration::minutes(10)));
     EXPECT_EQ(rows[0].parts.size(), 2U);
 }
 

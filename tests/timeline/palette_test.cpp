@@ -5,25 +5,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "support/contrast.h"
+
 namespace rangeline {
 namespace {
 
-// Relative luminance and contrast ratio as WCAG 2.2 defines them (section "Relative luminance" of
-// its glossary); thresholds of SC 1.4.3 (text 4.5:1) and SC 1.4.11 (parts 3:1).
-double linear(int channel) {
-    const double value = channel / 255.0;
-    return value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
-}
-
-double luminance(QRgb c) {
-    return 0.2126 * linear(qRed(c)) + 0.7152 * linear(qGreen(c)) + 0.0722 * linear(qBlue(c));
-}
-
-double contrast(QRgb a, QRgb b) {
-    const double high = std::max(luminance(a), luminance(b));
-    const double low = std::min(luminance(a), luminance(b));
-    return (high + 0.05) / (low + 0.05);
-}
+using test::contrast;
+using test::luminance;
 
 // CIE 1976 lightness, 0 to 100 (formula from memory).
 double lightness(QRgb c) {

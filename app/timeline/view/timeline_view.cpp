@@ -59,7 +59,7 @@ void TimelineView::lessonChanged(const LessonChange& change) {
     }
     if (change.all) {
         selection_.clear();
-        fitted_ = false;
+        fitting_ = true;
     }
     readLesson();
     std::vector<PlacementKey> kept = selection_;
@@ -68,7 +68,7 @@ void TimelineView::lessonChanged(const LessonChange& change) {
         selection_ = std::move(kept);
         Q_EMIT selectionChanged();
     }
-    if (!fitted_ && isVisible()) {
+    if (change.all && isVisible()) {
         zoomToFit();
     }
     blocksChanged(*this);
@@ -141,7 +141,8 @@ void TimelineView::updateScrollBars() {
 void TimelineView::resizeEvent(QResizeEvent* event) {
     QAbstractScrollArea::resizeEvent(event);
     updateScrollBars();
-    if (!fitted_ && event->size().width() > style_.headWidth + 100) {
+    constexpr double least = 100;
+    if (fitting_ && event->size().width() > style_.headWidth + least) {
         zoomToFit();
     }
 }
@@ -181,6 +182,7 @@ void TimelineView::zoom(double factor, double anchorX) {
     const double at = std::max(anchorX, style_.headWidth);
     const Instant time = scene_.layout().scale.timeAt(at + offset().x());
     unitsPerMinute_ = std::clamp(unitsPerMinute_ * factor, leastZoom, mostZoom);
+    fitting_ = false;
     layOutAgain();
     horizontalScrollBar()->setValue(qRound(scene_.layout().scale.xOf(time) - at));
 }
@@ -203,7 +205,7 @@ void TimelineView::zoomToFit() {
     layOutAgain();
     horizontalScrollBar()->setValue(
         qRound(scene_.layout().scale.xOf(shown.begin) - style_.headWidth));
-    fitted_ = true;
+    fitting_ = true;
 }
 
 // ---- selection ------------------------------------------------------------------------------

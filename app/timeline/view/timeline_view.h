@@ -162,7 +162,7 @@ class TimelineView : public QAbstractScrollArea, private ToolAdapter {
     std::unique_ptr<QtFonts> fonts_;
     double unitsPerMinute_ = 4;
     bool onlyUsedLanes_ = false;
-    bool fitted_ = false;
+    bool fitting_ = true;  ///< the whole lesson is shown however wide the view, until zoomed
 
     std::vector<PlacementKey> selection_;
     mutable std::optional<TimelineOverlay> overlay_;

@@ -53,7 +53,7 @@ void TimelineView::paintEvent(QPaintEvent* event) {
     Picture picture;
     paintPlot(job, exposed, picture);
     paintOverlay(job, overlay(), picture);
-    if (const int item = focusItem(); item >= 0 && hasFocus()) {
+    if (const int item = focusItem(); item >= 0 && hasFocus() && !proposal_) {
         paintFocus(job, scene_.mainBlockOf(item), picture);
     }
     paintPart(painter, picture, plot, -at);
@@ -125,7 +125,8 @@ void TimelineView::paintReasons(QPainter& painter) const {
     const double height = fonts_->lineHeight(FontRole::Small) + 2;
     double width = 0;
     for (const QString& line : lines) {
-        width = std::max(width, fonts_->width(FontRole::BlockStrong, line));
+        const FontRole role = &line == &lines.front() ? FontRole::BlockStrong : FontRole::Small;
+        width = std::max(width, fonts_->width(role, line));
     }
     const double pad = 2 * style_.inset;
     QRectF box(QPointF(0, 0),
