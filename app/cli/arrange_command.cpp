@@ -22,9 +22,9 @@ namespace {
 
 constexpr double usualLimit = 10;  // seconds
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ArrangeCommand", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(ArrangeCommand)
+};
 
 std::atomic<bool> interrupted = false;
 
@@ -69,7 +69,7 @@ bool readOptions(const Invocation& invocation, ArrangeOptions& options) {
     if (invocation.has("--aim")) {
         options.aim = meaningOf<Aim>(invocation.value("--aim").toStdString());
         if (!options.aim) {
-            complain(tr("There is no aim \"%1\". Use start-late, fresh, calm or few-pans.")
+            complain(Text::tr("There is no aim \"%1\". Use start-late, fresh, calm or few-pans.")
                          .arg(invocation.value("--aim")));
             return false;
         }
@@ -130,8 +130,8 @@ Exit runArrange(const Invocation& invocation) {
     if (planned && !arranged.works()) {
         // Never shown: the checker is the judge of the planner.
         complain(
-            tr("The plan that was found breaks a rule of this lesson, so it is not shown. "
-               "Please report the lesson."));
+            Text::tr("The plan that was found breaks a rule of this lesson, so it is not shown. "
+                     "Please report the lesson."));
         return Exit::Wrong;
     }
     const bool toStandardOutput = invocation.value("-o") == QStringLiteral("-");

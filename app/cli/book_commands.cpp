@@ -17,9 +17,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("BookCommands", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(BookCommands)
+};
 
 struct KindWords {
     ItemKind kind;
@@ -46,9 +46,9 @@ QJsonObject toMachine(const Item& item) {
 QString lineOf(const Item& item) {
     const QString line = QStringLiteral("#%1 %2 %3")
                              .arg(item.id.number, -4)
-                             .arg(tr(wordsOf(item.kind).word), -8)
+                             .arg(Text::tr(wordsOf(item.kind).word), -8)
                              .arg(QString::fromStdString(item.name));
-    return item.state == ItemState::Archived ? tr("%1 (archived)").arg(line) : line;
+    return item.state == ItemState::Archived ? Text::tr("%1 (archived)").arg(line) : line;
 }
 
 Exit refuse(const QString& file, const QString& what) {
@@ -70,8 +70,9 @@ Exit copyOut(const Invocation& invocation) {
         return Exit::Unusable;
     }
     if (isBook(target)) {
-        return refuse(target, tr("This is a book; a lesson file would replace it. Choose another "
-                                 "name."));
+        return refuse(target,
+                      Text::tr("This is a book; a lesson file would replace it. Choose another "
+                               "name."));
     }
     const auto fault = saveLesson(pathOf(target), *lesson);
     return fault ? refuse(target, sentence(*fault)) : Exit::Fine;
@@ -118,7 +119,7 @@ Exit runList(const Invocation& invocation) {
     if (invocation.has("--json")) {
         say(QJsonObject{{"items", array}});
     } else {
-        say(text.isEmpty() ? tr("The book is empty.\n") : text);
+        say(text.isEmpty() ? Text::tr("The book is empty.\n") : text);
     }
     return Exit::Fine;
 }

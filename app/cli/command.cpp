@@ -8,9 +8,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Command", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Command)
+};
 
 const Option* findOption(const Command& command, const QString& word) {
     const auto found = std::ranges::find_if(command.options, [&](const Option& option) {
@@ -20,7 +20,7 @@ const Option* findOption(const Command& command, const QString& word) {
 }
 
 bool refuse(const Command& command, const QString& what) {
-    complain(tr("%1 See rangeline %2 --help.").arg(what, QString::fromUtf8(command.name)));
+    complain(Text::tr("%1 See rangeline %2 --help.").arg(what, QString::fromUtf8(command.name)));
     return false;
 }
 
@@ -28,7 +28,7 @@ QString optionLine(const Option& option) {
     const QString name = QString::fromUtf8(option.name);
     const QString shown =
         option.value == nullptr ? name : name + ' ' + QString::fromUtf8(option.value);
-    return QStringLiteral("  %1  %2\n").arg(shown, -20).arg(tr(option.help));
+    return QStringLiteral("  %1  %2\n").arg(shown, -20).arg(Text::tr(option.help));
 }
 
 bool takeWord(const Command& command, const QString& word, Invocation& invocation) {
@@ -37,7 +37,7 @@ bool takeWord(const Command& command, const QString& word, Invocation& invocatio
         return true;
     }
     if (invocation.more.size() + 1 >= command.most) {
-        return refuse(command, tr("Only one lesson at a time: what is “%1”?").arg(word));
+        return refuse(command, Text::tr("Only one lesson at a time: what is “%1”?").arg(word));
     }
     invocation.more.append(word);
     return true;
@@ -61,19 +61,19 @@ bool readArguments(const Command& command, const QStringList& words, Invocation&
         }
         const Option* option = findOption(command, word);
         if (option == nullptr) {
-            return refuse(command, tr("There is no option %1 here.").arg(word));
+            return refuse(command, Text::tr("There is no option %1 here.").arg(word));
         }
         const bool takesValue = option->value != nullptr;
         if (takesValue && i + 1 >= words.size()) {
-            return refuse(command, tr("%1 needs a value.").arg(word));
+            return refuse(command, Text::tr("%1 needs a value.").arg(word));
         }
         invocation.options[word] = takesValue ? words[++i] : QString();
     }
     if (invocation.file.isEmpty()) {
-        return refuse(command, tr("Which lesson? Name its file."));
+        return refuse(command, Text::tr("Which lesson? Name its file."));
     }
     return invocation.more.size() + 1 >= command.fewest ||
-           refuse(command, tr("It takes %1.").arg(QString::fromUtf8(command.words)));
+           refuse(command, Text::tr("It takes %1.").arg(QString::fromUtf8(command.words)));
 }
 
 bool readNumber(const Invocation& invocation, const char* option, double low, double high,
@@ -84,7 +84,7 @@ bool readNumber(const Invocation& invocation, const char* option, double low, do
     bool isNumber = false;
     const double read = invocation.value(option).toDouble(&isNumber);
     if (!isNumber || !(read >= low && read <= high)) {
-        complain(tr("%1 takes a number from %2 to %3, not “%4”.")
+        complain(Text::tr("%1 takes a number from %2 to %3, not “%4”.")
                      .arg(QString::fromUtf8(option), invocation.locale.toString(low, 'g', 12),
                           invocation.locale.toString(high, 'g', 12), invocation.value(option)));
         return false;
@@ -94,31 +94,33 @@ bool readNumber(const Invocation& invocation, const char* option, double low, do
 }
 
 QString helpText(const Command& command) {
-    QString text = tr("Usage: rangeline %1 %2 [options]\n%3\n\n")
+    QString text = Text::tr("Usage: rangeline %1 %2 [options]\n%3\n\n")
                        .arg(QString::fromUtf8(command.name), QString::fromUtf8(command.words),
-                            tr(command.summary));
+                            Text::tr(command.summary));
     for (const Option& option : command.options) {
         text += optionLine(option);
     }
-    return text + tr("\nA lesson named - is read from standard input. BOOK is a file of books; "
-                     "NAME is that\n"
-                     "of a lesson in it, or its number (“#12”).\n");
+    return text + Text::tr(
+                      "\nA lesson named - is read from standard input. BOOK is a file of books; "
+                      "NAME is that\n"
+                      "of a lesson in it, or its number (“#12”).\n");
 }
 
 QString helpText() {
-    QString text =
-        tr("Usage: rangeline COMMAND LESSON.json [options]\n"
-           "       rangeline COMMAND BOOK NAME [options]\n"
-           "Plans a dish of many components on a home range, so that everything is\n"
-           "ready together at plating.\n\n");
+    QString text = Text::tr(
+        "Usage: rangeline COMMAND LESSON.json [options]\n"
+        "       rangeline COMMAND BOOK NAME [options]\n"
+        "Plans a dish of many components on a home range, so that everything is\n"
+        "ready together at plating.\n\n");
     for (const Command& command : commands()) {
         text += QStringLiteral("  %1 %2\n")
                     .arg(QString::fromUtf8(command.name), -10)
-                    .arg(tr(command.summary));
+                    .arg(Text::tr(command.summary));
     }
-    return text + tr("\nrangeline COMMAND --help says more; --version tells the version.\n"
-                     "Ends with 0 if all is well, 1 if something collides, is late or cannot be\n"
-                     "planned, and 2 if the input cannot be used.\n");
+    return text + Text::tr(
+                      "\nrangeline COMMAND --help says more; --version tells the version.\n"
+                      "Ends with 0 if all is well, 1 if something collides, is late or cannot be\n"
+                      "planned, and 2 if the input cannot be used.\n");
 }
 
 }  // namespace rangeline

@@ -14,9 +14,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Explain", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Explain)
+};
 
 QString paragraphs(const QStringList& lines) {
     const int width = terminalWidth();
@@ -40,19 +40,20 @@ QString notPossible(const Explanation& explanation, const std::vector<Remedy>& r
                     const TextContext& context) {
     QString text = notPossibleText(explanation) + '\n' +
                    paragraphs(requirementLines(explanation.requirements, context));
-    text += '\n' + (remedies.empty() ? tr("No single change that was tried would help.") + '\n'
-                                     : tr("What would help, each on its own") + '\n' +
-                                           paragraphs(remedyLines(remedies, context)));
+    text +=
+        '\n' + (remedies.empty() ? Text::tr("No single change that was tried would help.") + '\n'
+                                 : Text::tr("What would help, each on its own") + '\n' +
+                                       paragraphs(remedyLines(remedies, context)));
     return text;
 }
 
 QString whyNotLater(const Explanation& explanation, const std::vector<Remedy>& remedies,
                     const TextContext& context) {
-    QString text = '\n' + tr("Why it does not start later") + '\n' +
+    QString text = '\n' + Text::tr("Why it does not start later") + '\n' +
                    paragraphs({noLaterText(explanation)}) +
                    paragraphs(requirementLines(explanation.requirements, context));
     if (!remedies.empty()) {
-        text += '\n' + tr("What would let it start later, each on its own") + '\n' +
+        text += '\n' + Text::tr("What would let it start later, each on its own") + '\n' +
                 paragraphs(remedyLines(remedies, context));
     }
     return text;
@@ -79,14 +80,15 @@ bool allPlaced(const OpenedLesson& opened) {
 RemedyOptions halfOf(double seconds) {
     RemedyOptions options;
     options.explain.secondsLimit = seconds / 2;
-    options.helperName = tr("Helper").toStdString();
+    options.helperName = Text::tr("Helper").toStdString();
     return options;
 }
 
 QString platingText(const OpenedLesson& opened) {
-    return tr("What decides plating") + '\n' +
+    return Text::tr("What decides plating") + '\n' +
            paragraphs(platingLines(opened.plating(), opened.text())) + '\n' +
-           tr("Minutes to spare") + '\n' + paragraphs(spareLines(opened.plating(), opened.text()));
+           Text::tr("Minutes to spare") + '\n' +
+           paragraphs(spareLines(opened.plating(), opened.text()));
 }
 
 /// A lesson that is not placed, or not without collisions.
@@ -110,8 +112,8 @@ Exit explainNoPlan(const Invocation& invocation, const OpenedLesson& opened, dou
         say(platingText(opened));
     } else {
         complain(
-            tr("No step is placed yet, so nothing decides plating: rangeline arrange places "
-               "them."));
+            Text::tr("No step is placed yet, so nothing decides plating: rangeline arrange places "
+                     "them."));
     }
     return possible && placed ? Exit::Fine : Exit::Wrong;
 }

@@ -14,9 +14,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Export", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Export)
+};
 
 QString textOf(std::string_view latin) {
     return QString::fromUtf8(latin.data(), static_cast<qsizetype>(latin.size()));
@@ -35,10 +35,11 @@ const Export* formatOf(const Invocation& invocation) {
     for (const Export& each : exports()) {
         known << textOf(invocation.has("--as") ? each.key : each.ending);
     }
-    complain((invocation.has("--as")
-                  ? tr("There is no format “%1”; choose from: %2.").arg(invocation.value("--as"))
-                  : tr("What is “%1” to be? Give it one of these endings: %2.").arg(path))
-                 .arg(known.join(QStringLiteral(", "))));
+    complain(
+        (invocation.has("--as")
+             ? Text::tr("There is no format “%1”; choose from: %2.").arg(invocation.value("--as"))
+             : Text::tr("What is “%1” to be? Give it one of these endings: %2.").arg(path))
+            .arg(known.join(QStringLiteral(", "))));
     return nullptr;
 }
 
@@ -46,7 +47,7 @@ const Export* formatOf(const Invocation& invocation) {
 
 Exit runExport(const Invocation& invocation) {
     if (!invocation.has("-o")) {
-        complain(tr("Where to? Name the file with -o OUT.ics (or .csv, .svg, .png ...)."));
+        complain(Text::tr("Where to? Name the file with -o OUT.ics (or .csv, .svg, .png ...)."));
         return Exit::Unusable;
     }
     const Export* format = formatOf(invocation);
@@ -68,7 +69,7 @@ Exit runExport(const Invocation& invocation) {
     if (invocation.has("--json")) {
         say(QJsonObject{{"file", path}, {"format", textOf(format->key)}});
     } else {
-        say(tr("%1 written to %2.\n").arg(format->title(), path));
+        say(Text::tr("%1 written to %2.\n").arg(format->title(), path));
     }
     return Exit::Fine;
 }

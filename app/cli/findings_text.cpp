@@ -10,20 +10,21 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text, int n = -1) {
-    return QCoreApplication::translate("Findings", text, nullptr, n);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Findings)
+};
 
 QString heading(Severity severity, int count) {
     switch (severity) {
         case Severity::Collision:
-            return count == 1 ? tr("1 collision") : tr("%1 collisions").arg(count);
+            return count == 1 ? Text::tr("1 collision") : Text::tr("%1 collisions").arg(count);
         case Severity::Late:
-            return count == 1 ? tr("1 step is late") : tr("%1 steps are late").arg(count);
+            return count == 1 ? Text::tr("1 step is late")
+                              : Text::tr("%1 steps are late").arg(count);
         case Severity::Open:
-            return tr("Still to do");
+            return Text::tr("Still to do");
         case Severity::Caution:
-            return count == 1 ? tr("1 caution") : tr("%1 cautions").arg(count);
+            return count == 1 ? Text::tr("1 caution") : Text::tr("%1 cautions").arg(count);
     }
     return {};
 }
@@ -34,8 +35,9 @@ QString item(const QString& text, int width) {
 
 /// On a terminal a command does what the shelf and Arrange do in the window.
 QString whatToDo(const Finding& finding, const TextContext& context) {
-    return finding.code == FindingCode::NotPlaced ? tr("rangeline arrange places what is missing.")
-                                                  : hint(finding, context);
+    return finding.code == FindingCode::NotPlaced
+               ? Text::tr("rangeline arrange places what is missing.")
+               : hint(finding, context);
 }
 
 QString section(const std::vector<GatheredFinding>& findings, const TextContext& context,
@@ -62,7 +64,7 @@ QString findingsText(const OpenedLesson& opened, int width) {
         if (!findings.empty()) {
             text += section(findings, opened.text(), width);
         } else if (severity == Severity::Collision) {
-            text += tr("No collisions.") + QStringLiteral("\n\n");
+            text += Text::tr("No collisions.") + QStringLiteral("\n\n");
         }
     }
     if (needsSafetyNote(opened.findings())) {

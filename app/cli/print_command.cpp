@@ -12,9 +12,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Print", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Print)
+};
 
 std::optional<Paper> paperOf(const Invocation& invocation, Units units) {
     const QString name = invocation.value("--paper").toLower();
@@ -27,7 +27,7 @@ std::optional<Paper> paperOf(const Invocation& invocation, Units units) {
     if (name == QStringLiteral("letter")) {
         return Paper::Letter;
     }
-    complain(tr("There is no paper “%1”; choose a4 or letter.").arg(name));
+    complain(Text::tr("There is no paper “%1”; choose a4 or letter.").arg(name));
     return std::nullopt;
 }
 
@@ -46,7 +46,7 @@ std::vector<const Sheet*> sheetsOf(const Invocation& invocation) {
         }
     }
     if (chosen.empty()) {
-        complain(tr("There is no sheet “%1”; choose from: %2.").arg(name, known.join(", ")));
+        complain(Text::tr("There is no sheet “%1”; choose from: %2.").arg(name, known.join(", ")));
     }
     return chosen;
 }
@@ -66,7 +66,7 @@ std::vector<PrintedSheet> makeSheets(const OpenedLesson& opened,
 
 Exit runPrint(const Invocation& invocation) {
     if (!invocation.has("-o")) {
-        complain(tr("Where to? Name the PDF with -o OUT.pdf."));
+        complain(Text::tr("Where to? Name the PDF with -o OUT.pdf."));
         return Exit::Unusable;
     }
     const auto opened = openLesson(invocation);
@@ -92,8 +92,8 @@ Exit runPrint(const Invocation& invocation) {
     if (invocation.has("--json")) {
         say(QJsonObject{{"file", path}, {"pages", static_cast<int>(pages)}});
     } else {
-        say(tr("%1 printed to %2 (pages: %3).\n")
-                .arg(one ? chosen.front()->title() : tr("All sheets"), path)
+        say(Text::tr("%1 printed to %2 (pages: %3).\n")
+                .arg(one ? chosen.front()->title() : Text::tr("All sheets"), path)
                 .arg(pages));
     }
     return Exit::Fine;

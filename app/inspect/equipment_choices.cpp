@@ -9,9 +9,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("EquipmentChoices", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(EquipmentChoices)
+};
 
 /// Grows the list so that it has that index.
 template <class T>
@@ -67,7 +67,7 @@ class ChoiceMaker {
             std::vector<BurnerId> from;
             std::ranges::transform(kitchen_.burners, std::back_inserter(from), &Burner::id);
             add(
-                hold.kept ? tr("Kept hot on") : tr("Burner"), from,
+                hold.kept ? Text::tr("Kept hot on") : Text::tr("Burner"), from,
                 [&](const BurnerId& id) { return names_.burner(id, group_); },
                 [&](Placement& placement, const BurnerId& id) {
                     slotOf(hold.kept ? placement.keptOn : placement.burners, hold.spot) = id;
@@ -111,9 +111,9 @@ class ChoiceMaker {
             }
         }
         add(
-            load.kept ? tr("Kept hot in") : tr("Oven slot"), from,
+            load.kept ? Text::tr("Kept hot in") : Text::tr("Oven slot"), from,
             [&](const OvenSpot& spot) {
-                return tr("%1, slot %2")
+                return Text::tr("%1, slot %2")
                     .arg(names_.oven(spot.oven, group_), text_.locale.toString(spot.firstSlot + 1));
             },
             [&](Placement& placement, const OvenSpot& spot) { spotIn(placement, load) = spot; });
@@ -126,7 +126,7 @@ class ChoiceMaker {
             return;
         }
         add(
-            tr("Set to"),
+            Text::tr("Set to"),
             at(kitchen_.ovens, item).settingsWithin(load.heat.lowest, load.heat.highest),
             [&](Temperature setTo) {
                 return temperatureText(setTo, text_.lesson.head.units, text_.locale);
@@ -180,7 +180,8 @@ class ChoiceMaker {
         const int rows = works ? std::max(needed, static_cast<int>(now_.hands.size())) : 0;
         for (int row = 0; row < rows; ++row) {
             add(
-                rows == 1 ? tr("Hands") : tr("Hands %1").arg(text_.locale.toString(row + 1)),
+                rows == 1 ? Text::tr("Hands")
+                          : Text::tr("Hands %1").arg(text_.locale.toString(row + 1)),
                 text_.lesson.head.crew, [&](const CookId& id) { return names_.cook(id, group_); },
                 [&](Placement& placement, const CookId& id) {
                     slotOf(placement.hands, row).cook = id;
@@ -192,7 +193,8 @@ class ChoiceMaker {
         const int rows = segments(Attention::Watch);
         for (int row = 0; row < rows; ++row) {
             add(
-                rows == 1 ? tr("Watches") : tr("Watches %1").arg(text_.locale.toString(row + 1)),
+                rows == 1 ? Text::tr("Watches")
+                          : Text::tr("Watches %1").arg(text_.locale.toString(row + 1)),
                 text_.lesson.head.crew, [&](const CookId& id) { return names_.cook(id, group_); },
                 [&](Placement& placement, const CookId& id) {
                     slotOf(placement.watchers, row) = id;

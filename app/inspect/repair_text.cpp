@@ -5,9 +5,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Repairs", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Repairs)
+};
 
 }  // namespace
 
@@ -18,19 +18,20 @@ QString repairText(const Repair& repair, const TextContext& text) {
     const QString at = repair.at ? clock.at(*repair.at) : QString();
     switch (repair.code) {
         case RepairCode::AddWash:
-            return at.isEmpty() ? tr("Add the wash") : tr("Add the wash at %1").arg(at);
+            return at.isEmpty() ? Text::tr("Add the wash") : Text::tr("Add the wash at %1").arg(at);
         case RepairCode::OtherEquipment:
-            return tr("Use %1 for %2").arg(names.equipment(repair.equipment), step);
+            return Text::tr("Use %1 for %2").arg(names.equipment(repair.equipment), step);
         case RepairCode::MoveToFree:
-            return tr("Move %1 to %2").arg(step, at);
+            return Text::tr("Move %1 to %2").arg(step, at);
         case RepairCode::PinOff:
-            return tr("Take the pin off %1").arg(step);
+            return Text::tr("Take the pin off %1").arg(step);
         case RepairCode::TurnOnOven:
-            return at.isEmpty() ? sentenceCase(step) : tr("%1 at %2").arg(sentenceCase(step), at);
+            return at.isEmpty() ? sentenceCase(step)
+                                : Text::tr("%1 at %2").arg(sentenceCase(step), at);
         case RepairCode::PlaceIt:
             break;
     }
-    return tr("Place %1 at %2").arg(step, at);
+    return Text::tr("Place %1 at %2").arg(step, at);
 }
 
 }  // namespace rangeline

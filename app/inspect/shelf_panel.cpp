@@ -20,7 +20,7 @@ constexpr int componentRole = stepRole + 3;
 // ---- the tree ----
 
 ShelfTree::ShelfTree(ShelfDrag makeDrag, QWidget* parent)
-    : WrappingTree(tr("Not placed yet"), parent), makeDrag_(std::move(makeDrag)) {
+    : WrappingTree(ShelfPanel::tr("Not placed yet"), parent), makeDrag_(std::move(makeDrag)) {
     setDragEnabled(true);
     setDragDropMode(QAbstractItemView::DragOnly);
 }
@@ -104,11 +104,10 @@ void ShelfPanel::list() {
     tree_->setCurrentItem(tree_->topLevelItem(0));
     tree_->setVisible(count_ > 0);
     place_->setVisible(count_ > 0);
-    hint_->setText(count_ > 0  ? tr("Drag a component or a step onto a burner or an oven slot, or "
-                                     "pick it up and click where it goes.")
-                   : tasks > 0 ? tr("Everything is placed. What you take off the timeline comes "
-                                    "back here.")
-                               : tr("Components and steps wait here until they are placed."));
+    hint_->setVisible(count_ == 0);  // the timeline says it, and the list needs the room
+    hint_->setText(tasks > 0 ? tr("Everything is placed. What you take off the timeline comes "
+                                  "back here.")
+                             : tr("Components and steps wait here until they are placed."));
 }
 
 QTreeWidgetItem* ShelfPanel::componentItem(const Task& task) {

@@ -14,9 +14,9 @@ constexpr double thin = 1;
 constexpr double heavy = 2;
 constexpr double mostSpread = 2;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("RangePicture", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(RangePicture)
+};
 
 class RangePainter {
   public:
@@ -164,7 +164,7 @@ class RangePainter {
     /// "front left" without the word that all of them share.
     static QString shortName(const BurnerScene& burner) {
         QString name = burner.name;
-        return name.remove(tr("burner"), Qt::CaseInsensitive).simplified();
+        return name.remove(Text::tr("burner"), Qt::CaseInsensitive).simplified();
     }
 
     void paintVessel(const StandingVessel& vessel, const QPointF& centre, double ring) {
@@ -245,7 +245,7 @@ class RangePainter {
     void paintOven(const OvenScene& oven, const QRectF& room) {
         const double head = line(FontRole::Small) + inset;
         const QRectF title(room.left(), room.top(), room.width(), head);
-        text(tr("%1: %2").arg(sentenceCase(oven.name), ovenStateText(oven)), FontRole::Small,
+        text(Text::tr("%1: %2").arg(sentenceCase(oven.name), ovenStateText(oven)), FontRole::Small,
              oven.state == OvenState::Off ? Colour::InkSoft : Colour::Temperature, Align::Left,
              title);
         QRectF door = room.adjusted(0, head, 0, 0);

@@ -10,9 +10,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("RangeScene", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(RangeScene)
+};
 
 QString q(const std::string& text) {
     return QString::fromStdString(text);
@@ -57,8 +57,9 @@ class SceneMaker {
   private:
     QString distance() const {
         const Duration left = Instant::serving() - at_;
-        return left >= Duration() ? tr("%1 to plating").arg(durationText(left, text_.locale))
-                                  : tr("%1 after plating").arg(durationText(-left, text_.locale));
+        return left >= Duration()
+                   ? Text::tr("%1 to plating").arg(durationText(left, text_.locale))
+                   : Text::tr("%1 after plating").arg(durationText(-left, text_.locale));
     }
 
     /// Those of the group, and what all groups share.
@@ -166,8 +167,8 @@ class SceneMaker {
         const PlacementKey key = use->wash ? index_.keyOf(index_.washNode(use->chain))
                                            : keyInWare(index_, use->chain, at_);
         const QString name = sentenceCase(names_.equipment({EquipmentSort::Ware, unit}));
-        lines << (use->wash ? tr("%1: being washed").arg(name)
-                            : tr("%1: %2").arg(name, stepText(key)));
+        lines << (use->wash ? Text::tr("%1: being washed").arg(name)
+                            : Text::tr("%1: %2").arg(name, stepText(key)));
     }
 
     /// A kitchen that does not say where its burners are gets them in two rows.
@@ -214,21 +215,21 @@ class SceneMaker {
 QString burnerLine(const BurnerScene& burner) {
     const QString name = sentenceCase(burner.name);
     if (burner.vessels.empty()) {
-        return tr("%1: free").arg(name);
+        return Text::tr("%1: free").arg(name);
     }
     QStringList things;
     for (const StandingVessel& vessel : burner.vessels) {
         things << (vessel.name.isEmpty() ? vessel.step
-                                         : tr("%1 (%2)").arg(vessel.step, vessel.name));
+                                         : Text::tr("%1 (%2)").arg(vessel.step, vessel.name));
     }
-    return tr("%1: %2").arg(name, listText(things));
+    return Text::tr("%1: %2").arg(name, listText(things));
 }
 
 QStringList ovenLines(const OvenScene& oven) {
     const QString name = sentenceCase(oven.name);
-    QStringList lines{tr("%1: %2").arg(name, ovenStateText(oven))};
+    QStringList lines{Text::tr("%1: %2").arg(name, ovenStateText(oven))};
     for (const auto& [slot, load] : oven.loads) {
-        lines << tr("%1, slot %2: %3").arg(name).arg(slot + 1).arg(load.step);
+        lines << Text::tr("%1, slot %2: %3").arg(name).arg(slot + 1).arg(load.step);
     }
     return lines;
 }
@@ -238,15 +239,15 @@ QStringList ovenLines(const OvenScene& oven) {
 QString ovenStateText(const OvenScene& oven) {
     switch (oven.state) {
         case OvenState::Off:
-            return tr("off");
+            return Text::tr("off");
         case OvenState::Warming:
-            return tr("warming up to %1").arg(oven.setting);
+            return Text::tr("warming up to %1").arg(oven.setting);
         case OvenState::Changing:
-            return tr("changing to %1").arg(oven.setting);
+            return Text::tr("changing to %1").arg(oven.setting);
         case OvenState::Holding:
             break;
     }
-    return tr("at %1").arg(oven.setting);
+    return Text::tr("at %1").arg(oven.setting);
 }
 
 RangeScene rangeScene(const UseIndex& index, const TextContext& text, Instant at, int group) {

@@ -8,9 +8,9 @@ namespace rangeline {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Quantities", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Quantities)
+};
 
 QDateTime servingMoment(const Head& head) {
     const QDateTime local =
@@ -64,7 +64,7 @@ QString Clock::at(Instant instant) const {
 
 QString Clock::span(const Interval& interval) const {
     if (interval.empty()) {
-        return tr("at %1").arg(at(interval.begin));
+        return Text::tr("at %1").arg(at(interval.begin));
     }
     const QDateTime begin = moment(interval.begin);
     const QDateTime end = moment(interval.end);
@@ -73,7 +73,7 @@ QString Clock::span(const Interval& interval) const {
     const QString first = dayOf(begin) + timeFormat(begin.time(), !alike);
     const QString last =
         (begin.date() == end.date() ? QString() : dayOf(end)) + timeFormat(end.time(), true);
-    return tr("from %1 to %2").arg(first, last);
+    return Text::tr("from %1 to %2").arg(first, last);
 }
 
 QString Clock::iso(Instant instant) const {

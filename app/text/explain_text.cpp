@@ -7,9 +7,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Explain", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Explain)
+};
 
 /// The steps that a plain "after" ties, if it is of one step each.
 std::optional<std::pair<int, int>> plainPair(const Requirement& requirement,
@@ -103,7 +103,7 @@ QStringList requirementLines(const std::vector<Requirement>& requirements,
         for (const int task : steps) {
             parts << names.step(context.expanded.tasks[static_cast<std::size_t>(task)].key);
         }
-        lines << tr("One after the other: %1.").arg(parts.join(tr(", then ")));
+        lines << Text::tr("One after the other: %1.").arg(parts.join(Text::tr(", then ")));
     }
     return lines;
 }
@@ -111,33 +111,36 @@ QStringList requirementLines(const std::vector<Requirement>& requirements,
 QString notPossibleText(const Explanation& explanation) {
     if (explanation.requirements.empty()) {
         return explanation.status == ExplainStatus::Smallest
-                   ? tr("Not possible: nothing that could be changed here would help.")
-                   : tr("Not possible; the reason was not found within the time.");
+                   ? Text::tr("Not possible: nothing that could be changed here would help.")
+                   : Text::tr("Not possible; the reason was not found within the time.");
     }
     if (explanation.requirements.size() == 1) {
-        return tr("Not possible, because of this:");
+        return Text::tr("Not possible, because of this:");
     }
     return explanation.status == ExplainStatus::Smallest
-               ? tr("Not possible: these cannot hold together, and without any one of them they "
-                    "could:")
-               : tr("Not possible: these cannot hold together (it is not proved that all are "
-                    "needed for that):");
+               ? Text::tr(
+                     "Not possible: these cannot hold together, and without any one of them they "
+                     "could:")
+               : Text::tr(
+                     "Not possible: these cannot hold together (it is not proved that all are "
+                     "needed for that):");
 }
 
 QString noLaterText(const Explanation& explanation) {
     switch (explanation.status) {
         case ExplainStatus::Possible:
-            return tr("It could start later, or be less late: such a plan is possible.");
+            return Text::tr("It could start later, or be less late: such a plan is possible.");
         case ExplainStatus::Stopped:
-            return tr("What keeps it from being better was not found within the time.");
+            return Text::tr("What keeps it from being better was not found within the time.");
         case ExplainStatus::NotProvedSmall:
-            return tr(
+            return Text::tr(
                 "These together keep it from starting later (it is not proved that all are "
                 "needed for that):");
         case ExplainStatus::Smallest:
             break;
     }
-    return tr("These together keep it from starting later; without any one of them it could:");
+    return Text::tr(
+        "These together keep it from starting later; without any one of them it could:");
 }
 
 }  // namespace rangeline

@@ -12,9 +12,9 @@ namespace rangeline {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Finding", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Finding)
+};
 
 /// Fills the marks of a pattern from one finding.
 class Filler {
@@ -80,8 +80,8 @@ class Filler {
             const auto* key = std::get_if<std::string>(&value);
             const Food* food = key == nullptr ? nullptr : findFood(*key);
             if (food != nullptr && food->core(profile) && food->core(profile)->held > Duration()) {
-                return (profile == SafetyProfile::Household ? tr(" and let it rest %1")
-                                                            : tr(" and hold it there for %1"))
+                return (profile == SafetyProfile::Household ? Text::tr(" and let it rest %1")
+                                                            : Text::tr(" and hold it there for %1"))
                     .arg(durationText(food->core(profile)->held, context_.locale));
             }
         }
@@ -125,7 +125,7 @@ class Filler {
             return volumeText(v, context_.lesson.head.units, context_.locale);
         }
         const QString number = context_.locale.toString(static_cast<qlonglong>(v));
-        return domain == "power" ? tr("%1 W").arg(number) : number;
+        return domain == "power" ? Text::tr("%1 W").arg(number) : number;
     }
     QString plain(const std::string& v, const QString& domain) const {
         struct Domain {
@@ -154,54 +154,55 @@ class Filler {
 }  // namespace
 
 QString title(FindingCode code) {
-    return tr(wordsOf(code).title);
+    return Text::tr(wordsOf(code).title);
 }
 
 QString sentence(const Finding& finding, const TextContext& context) {
-    return Filler(finding, context).fill(tr(sentencePattern(finding)));
+    return Filler(finding, context).fill(Text::tr(sentencePattern(finding)));
 }
 
 QString hint(const Finding& finding, const TextContext& context) {
     const char* pattern = wordsOf(finding.code).hint;
     // Translating an empty text would give the header of the translation.
-    return *pattern == '\0' ? QString() : Filler(finding, context).fill(tr(pattern));
+    return *pattern == '\0' ? QString() : Filler(finding, context).fill(Text::tr(pattern));
 }
 
 QString severityText(Severity severity) {
     switch (severity) {
         case Severity::Collision:
-            return tr("Collision");
+            return Text::tr("Collision");
         case Severity::Late:
-            return tr("Late");
+            return Text::tr("Late");
         case Severity::Open:
-            return tr("To do");
+            return Text::tr("To do");
         case Severity::Caution:
             break;
     }
-    return tr("Caution");
+    return Text::tr("Caution");
 }
 
 QString safetyNote(SafetyProfile profile, Units units, const QLocale& locale) {
     const HoldingLimits& limits = holdingLimits(profile);
     const auto degrees = [&](Temperature t) { return temperatureText(t, units, locale); };
     QStringList lines;
-    lines << (profile == SafetyProfile::Household ? tr("Limits chosen: household (%1).")
-                                                  : tr("Limits chosen: Food Code (%1)."))
+    lines << (profile == SafetyProfile::Household ? Text::tr("Limits chosen: household (%1).")
+                                                  : Text::tr("Limits chosen: Food Code (%1)."))
                  .arg(sourceText(limits.timeSource));
-    lines << tr("Cold food at or below %1, hot food at or above %2, no more than %3 in between.")
+    lines << Text::tr(
+                 "Cold food at or below %1, hot food at or above %2, no more than %3 in between.")
                  .arg(degrees(limits.cold), degrees(limits.hot), durationText(limits.out, locale));
     if (limits.hotRoom) {
-        lines << tr("In a room above %1 no more than %2.")
+        lines << Text::tr("In a room above %1 no more than %2.")
                      .arg(degrees(*limits.hotRoom), durationText(limits.outInHotRoom, locale));
     }
     if (profile == SafetyProfile::FoodCode) {
         for (const CoolingStage& stage : coolingStages()) {
-            lines << tr("Cool from %1 to %2 within %3.")
+            lines << Text::tr("Cool from %1 to %2 within %3.")
                          .arg(degrees(stage.from), degrees(stage.to),
                               durationText(stage.within, locale));
         }
     }
-    lines << tr(
+    lines << Text::tr(
         "Home guidance. If you serve the public, follow your local food code and health "
         "department.");
     return lines.join(' ');

@@ -8,9 +8,9 @@ namespace rangeline {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Names", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Names)
+};
 
 QString q(const std::string& text) {
     return QString::fromStdString(text);
@@ -19,7 +19,8 @@ QString q(const std::string& text) {
 /// A burner is called one even where its name only says where it is.
 QString burnerName(const std::string& name) {
     const QString text = q(name);
-    return text.contains(tr("burner"), Qt::CaseInsensitive) ? text : tr("%1 burner").arg(text);
+    return text.contains(Text::tr("burner"), Qt::CaseInsensitive) ? text
+                                                                  : Text::tr("%1 burner").arg(text);
 }
 
 const Component& componentOf(const Lesson& lesson, const Task& task) {
@@ -43,7 +44,8 @@ QString listText(const QStringList& items) {
     if (items.size() < 2) {
         return items.join(QString());
     }
-    return tr("%1 and %2").arg(items.sliced(0, items.size() - 1).join(tr(", ")), items.last());
+    return Text::tr("%1 and %2")
+        .arg(items.sliced(0, items.size() - 1).join(Text::tr(", ")), items.last());
 }
 
 Names::Names(const TextContext& context) : context_(context) {
@@ -67,14 +69,14 @@ QString Names::qualifiers(const Task& task) const {
         parts << q(componentOf(context_.lesson, task).name);
     }
     if (task.batches > 1) {
-        parts << tr("batch %1 of %2")
+        parts << Text::tr("batch %1 of %2")
                      .arg(context_.locale.toString(task.key.batch + 1),
                           context_.locale.toString(task.batches));
     }
     if (context_.lesson.head.groups.count > 1) {
-        parts << tr("group %1").arg(context_.locale.toString(task.key.group + 1));
+        parts << Text::tr("group %1").arg(context_.locale.toString(task.key.group + 1));
     }
-    return parts.join(tr(", "));
+    return parts.join(Text::tr(", "));
 }
 
 QString Names::step(const PlacementKey& key) const {
@@ -82,10 +84,10 @@ QString Names::step(const PlacementKey& key) const {
     if (stepKey == nullptr) {
         return plainStep(key);
     }
-    const QString name = tr("“%1”").arg(plainStep(key));
+    const QString name = Text::tr("“%1”").arg(plainStep(key));
     const Task* task = taskOf(*stepKey);
     const QString more = task == nullptr ? QString() : qualifiers(*task);
-    return more.isEmpty() ? name : tr("%1 (%2)").arg(name, more);
+    return more.isEmpty() ? name : Text::tr("%1 (%2)").arg(name, more);
 }
 
 QString Names::plainStep(const PlacementKey& key) const {
@@ -95,14 +97,14 @@ QString Names::plainStep(const PlacementKey& key) const {
                                : q(stepOf(context_.lesson, *task).name);
     }
     if (const auto* wash = std::get_if<WashKey>(&key)) {
-        return tr("washing %1").arg(washedWare(*wash));
+        return Text::tr("washing %1").arg(washedWare(*wash));
     }
     const auto& turnOn = std::get<TurnOnKey>(key);
     const int item = ovenItem(context_.lesson.kitchen, turnOn.oven);
     const EquipmentRef ref{
         EquipmentSort::Oven,
         item < 0 ? -1 : context_.expanded.stations.ovens.unitOf(item, turnOn.group)};
-    return tr("turning on %1").arg(item < 0 ? q(turnOn.oven.text) : withArticle(ref));
+    return Text::tr("turning on %1").arg(item < 0 ? q(turnOn.oven.text) : withArticle(ref));
 }
 
 /// Steps that are done ahead have no task.
@@ -130,7 +132,7 @@ QString Names::washedWare(const WashKey& key) const {
     if (placed != context_.lesson.placements.end() && spot < placed->second.wares.size()) {
         return ware(placed->second.wares[spot], key.after.group);
     }
-    return tr("what was used for %1").arg(step(key.after));
+    return Text::tr("what was used for %1").arg(step(key.after));
 }
 
 QString Names::itemText(EquipmentSort sort, const Unit& unit) const {
@@ -147,9 +149,9 @@ QString Names::itemText(EquipmentSort sort, const Unit& unit) const {
             return q(kitchen.cooks[item].name);
         case EquipmentSort::Ware: {
             const Ware& ware = kitchen.wares[item];
-            return ware.count == 1
-                       ? q(ware.name)
-                       : tr("%1 %2").arg(q(ware.name), context_.locale.toString(unit.number + 1));
+            return ware.count == 1 ? q(ware.name)
+                                   : Text::tr("%1 %2").arg(
+                                         q(ware.name), context_.locale.toString(unit.number + 1));
         }
         case EquipmentSort::None:
             break;
@@ -167,7 +169,7 @@ QString Names::unitName(EquipmentSort sort, int number) const {
     // Shared things are there once and belong to no group.
     const bool perGroup = context_.lesson.head.groups.count > 1 &&
                           table.unitOf(unit.item, 0) != table.unitOf(unit.item, 1);
-    return perGroup ? tr("group %1’s %2").arg(context_.locale.toString(unit.group + 1), name)
+    return perGroup ? Text::tr("group %1’s %2").arg(context_.locale.toString(unit.group + 1), name)
                     : name;
 }
 
@@ -179,7 +181,7 @@ QString Names::withArticle(const EquipmentRef& ref) const {
     const QString name = equipment(ref);
     const bool named = ref.sort == EquipmentSort::Cook || name.isEmpty() || name.back().isDigit() ||
                        context_.lesson.head.groups.count > 1;
-    return named ? name : tr("the %1").arg(name);
+    return named ? name : Text::tr("the %1").arg(name);
 }
 
 QString Names::byId(EquipmentSort sort, int item, int group, const std::string& id) const {

@@ -10,9 +10,9 @@ namespace rangeline {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Plan", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Plan)
+};
 
 bool holds(const std::vector<int>& tasks, int task) {
     return std::ranges::find(tasks, task) != tasks.end();
@@ -32,7 +32,7 @@ class RowMaker {
         PlanRow row{key, placed.interval, clock_.at(placed.interval.begin), {}, {}, {}, {}, {}, {}};
         row.toPlating = durationText(Instant::serving() - placed.interval.begin, context_.locale);
         row.step = sentenceCase(stepName(key));
-        row.where = where(node).join(tr(", "));
+        row.where = where(node).join(Text::tr(", "));
         row.who = who(*placed.placement, index_.groupOf(node));
         row.length = durationText(placed.interval.length(), context_.locale);
         if (index_.isTask(node)) {
@@ -94,26 +94,26 @@ class RowMaker {
 
     QString setting(Temperature setTo, OvenMode mode) const {
         const QString degrees = temperatureText(setTo, context_.lesson.head.units, context_.locale);
-        return mode == OvenMode::Bake ? degrees : tr("%1 %2").arg(degrees, modeText(mode));
+        return mode == OvenMode::Bake ? degrees : Text::tr("%1 %2").arg(degrees, modeText(mode));
     }
 
     QString ovenPlace(int unit, const OvenUse& use) const {
         const QString oven = names_.equipment({EquipmentSort::Oven, unit});
         const QString first = context_.locale.toString(use.firstSlot + 1);
         const QString slots =
-            use.slots == 1
-                ? tr("slot %1").arg(first)
-                : tr("slots %1–%2").arg(first, context_.locale.toString(use.firstSlot + use.slots));
-        return tr("%1 %2, %3").arg(oven, slots, setting(use.setTo, use.mode));
+            use.slots == 1 ? Text::tr("slot %1").arg(first)
+                           : Text::tr("slots %1–%2")
+                                 .arg(first, context_.locale.toString(use.firstSlot + use.slots));
+        return Text::tr("%1 %2, %3").arg(oven, slots, setting(use.setTo, use.mode));
     }
 
     QString who(const Placement& placement, int group) const {
         QStringList cooks;
         for (const Share& share : placement.hands) {
             const QString cook = names_.cook(share.cook, group);
-            cooks << (share.pieces == 0
-                          ? cook
-                          : tr("%1 (%2 pieces)").arg(cook, context_.locale.toString(share.pieces)));
+            cooks << (share.pieces == 0 ? cook
+                                        : Text::tr("%1 (%2 pieces)")
+                                              .arg(cook, context_.locale.toString(share.pieces)));
         }
         QStringList watchers;
         for (const CookId& watcher : placement.watchers) {
@@ -123,9 +123,9 @@ class RowMaker {
             }
         }
         for (const QString& watcher : watchers) {
-            cooks << tr("%1 watches").arg(watcher);
+            cooks << Text::tr("%1 watches").arg(watcher);
         }
-        return cooks.join(tr(", "));
+        return cooks.join(Text::tr(", "));
     }
 
     const UseIndex& index_;
@@ -153,9 +153,10 @@ std::vector<PlanRow> planRows(const UseIndex& index, const TextContext& context)
 }
 
 QString planText(const std::vector<PlanRow>& rows, int width) {
-    const std::vector<Column> columns{
-        {tr("Clock"), false}, {tr("To plating"), false}, {tr("Step"), true}, {tr("Where"), true},
-        {tr("Who"), true},    {tr("How long"), false},   {tr("Until"), true}};
+    const std::vector<Column> columns{{Text::tr("Clock"), false}, {Text::tr("To plating"), false},
+                                      {Text::tr("Step"), true},   {Text::tr("Where"), true},
+                                      {Text::tr("Who"), true},    {Text::tr("How long"), false},
+                                      {Text::tr("Until"), true}};
     std::vector<QStringList> lines;
     for (const PlanRow& row : rows) {
         lines.push_back(

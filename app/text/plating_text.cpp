@@ -7,9 +7,9 @@ namespace rangeline {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Plating", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Plating)
+};
 
 /// The words for one hold of one placement.
 class HoldWords {
@@ -29,21 +29,21 @@ class HoldWords {
             case HeldBy::Wait:
                 return wait(hold);
             case HeldBy::Equipment:
-                return hasBegun(hold) ? tr("held by %1, which %2 needs again after it")
+                return hasBegun(hold) ? Text::tr("held by %1, which %2 needs again after it")
                                             .arg(names_.withArticle(hold.equipment), next(hold))
-                                      : tr("held by %1, which %2 needs at %3")
+                                      : Text::tr("held by %1, which %2 needs at %3")
                                             .arg(names_.withArticle(hold.equipment), next(hold),
                                                  nextStart(hold));
             case HeldBy::Cook:
-                return hasBegun(hold) ? tr("held by %1, who goes back to %2 after it")
+                return hasBegun(hold) ? Text::tr("held by %1, who goes back to %2 after it")
                                             .arg(names_.equipment(hold.equipment), next(hold))
-                                      : tr("held by %1, who goes on to %2 at %3")
+                                      : Text::tr("held by %1, who goes on to %2 at %3")
                                             .arg(names_.equipment(hold.equipment), next(hold),
                                                  nextStart(hold));
             case HeldBy::Pin:
                 break;
         }
-        return tr("pinned where it is");
+        return Text::tr("pinned where it is");
     }
 
     QString start(const PlacementKey& key) const {
@@ -69,7 +69,7 @@ class HoldWords {
     }
     QString next(const Hold& hold) const {
         const Spare* spare = nextSpare(hold);
-        return spare == nullptr ? tr("what comes next") : names_.step(spare->key);
+        return spare == nullptr ? Text::tr("what comes next") : names_.step(spare->key);
     }
     QString nextStart(const Hold& hold) const {
         const Spare* spare = nextSpare(hold);
@@ -78,13 +78,13 @@ class HoldWords {
 
     QString deadline(const Hold& hold) const {
         if (hold.window < 0) {
-            return tr("held by the end of the lesson");
+            return Text::tr("held by the end of the lesson");
         }
         const Window& window = context_.expanded.windows[static_cast<std::size_t>(hold.window)];
         const QString latest = window.latest ? clock_.at(*window.latest) : QString();
         return (window.origin == WindowOrigin::EveryoneOut
-                    ? tr("held by the kitchen, which everyone leaves at %1")
-                    : tr("held by serving at %1"))
+                    ? Text::tr("held by the kitchen, which everyone leaves at %1")
+                    : Text::tr("held by serving at %1"))
             .arg(latest);
     }
 
@@ -99,39 +99,40 @@ class HoldWords {
 
     QString wait(const Hold& hold) const {
         if (hold.wait < 0 && hasBegun(hold)) {
-            return tr("held by %1").arg(next(hold));
+            return Text::tr("held by %1").arg(next(hold));
         }
         if (hold.wait < 0) {
-            return tr("held by %1 at %2").arg(next(hold), nextStart(hold));
+            return Text::tr("held by %1 at %2").arg(next(hold), nextStart(hold));
         }
         const Wait& wait = context_.expanded.waits[static_cast<std::size_t>(hold.wait)];
         if (wait.most && looksBack(hold, wait)) {
             const QString most = durationText(*wait.most, context_.locale);
             return (wait.origin == WaitOrigin::Keeping
-                        ? tr("held by the food of %1, which keeps %2")
-                        : tr("held by %1, which it may follow by %2 "
-                             "at most"))
+                        ? Text::tr("held by the food of %1, which keeps %2")
+                        : Text::tr("held by %1, which it may follow by %2 "
+                                   "at most"))
                 .arg(next(hold), most);
         }
         if (hasBegun(hold)) {
-            return tr("held by %1, which ends only after it").arg(next(hold));
+            return Text::tr("held by %1, which ends only after it").arg(next(hold));
         }
         switch (wait.origin) {
             case WaitOrigin::CarriesOn:
-                return tr("held by %1, which goes on in the same pan at %2")
+                return Text::tr("held by %1, which goes on in the same pan at %2")
                     .arg(next(hold), nextStart(hold));
             case WaitOrigin::Uses:
             case WaitOrigin::Keeping:
-                return tr("held by %1, which its food goes into at %2")
+                return Text::tr("held by %1, which its food goes into at %2")
                     .arg(next(hold), nextStart(hold));
             case WaitOrigin::Link:
                 break;
         }
         return wait.least.value_or(Duration()) > Duration()
-                   ? tr("held by %1 at %2, which waits %3 for it")
+                   ? Text::tr("held by %1 at %2, which waits %3 for it")
                          .arg(next(hold), nextStart(hold),
                               durationText(*wait.least, context_.locale))
-                   : tr("held by %1, which waits for it, at %2").arg(next(hold), nextStart(hold));
+                   : Text::tr("held by %1, which waits for it, at %2")
+                         .arg(next(hold), nextStart(hold));
     }
 
     const Spare& own_;
@@ -145,10 +146,10 @@ class HoldWords {
 
 QString spareText(Duration spare, const QLocale& locale) {
     if (spare == Duration()) {
-        return tr("no minutes to spare");
+        return Text::tr("no minutes to spare");
     }
-    return spare < Duration() ? tr("starts %1 too late").arg(durationText(-spare, locale))
-                              : tr("%1 to spare").arg(durationText(spare, locale));
+    return spare < Duration() ? Text::tr("starts %1 too late").arg(durationText(-spare, locale))
+                              : Text::tr("%1 to spare").arg(durationText(spare, locale));
 }
 
 QString holdText(const Spare& spare, const PlatingAnalysis& analysis, const TextContext& context) {
@@ -162,17 +163,17 @@ QString holdText(const Spare& spare, const PlatingAnalysis& analysis, const Text
             parts << text;
         }
     }
-    return parts.join(tr(", "));
+    return parts.join(Text::tr(", "));
 }
 
 QString platingLine(const Spare& spare, const PlatingAnalysis& analysis,
                     const TextContext& context) {
     const HoldWords words(spare, analysis, context);
-    const QString line = tr("%1  %2: %3")
+    const QString line = Text::tr("%1  %2: %3")
                              .arg(words.start(spare.key), words.name(spare.key),
                                   spareText(spare.spare, context.locale));
     const QString holds = holdText(spare, analysis, context);
-    return holds.isEmpty() ? line : tr("%1, %2").arg(line, holds);
+    return holds.isEmpty() ? line : Text::tr("%1, %2").arg(line, holds);
 }
 
 QStringList platingLines(const PlatingAnalysis& analysis, const TextContext& context) {

@@ -9,9 +9,9 @@ namespace rangeline {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Quantities", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Quantities)
+};
 
 /// With at most so many decimals, and none that say nothing.
 QString decimalText(double value, int decimals, const QLocale& locale) {
@@ -76,7 +76,9 @@ bool readAsDecimal(const std::string& unit) {
 QString durationText(Duration length, const QLocale& locale) {
     const std::int64_t total = std::abs(length.inSeconds());
     const std::array<std::pair<std::int64_t, QString>, 3> parts{
-        {{total / 3600, tr("%1 h")}, {total / 60 % 60, tr("%1 min")}, {total % 60, tr("%1 s")}}};
+        {{total / 3600, Text::tr("%1 h")},
+         {total / 60 % 60, Text::tr("%1 min")},
+         {total % 60, Text::tr("%1 s")}}};
     QStringList words;
     for (const auto& [value, pattern] : parts) {
         if (value != 0) {
@@ -84,7 +86,7 @@ QString durationText(Duration length, const QLocale& locale) {
         }
     }
     if (words.isEmpty()) {
-        return tr("%1 min").arg(locale.toString(0));
+        return Text::tr("%1 min").arg(locale.toString(0));
     }
     return (length < Duration() ? locale.negativeSign() : QString()) + words.join(' ');
 }
@@ -92,16 +94,16 @@ QString durationText(Duration length, const QLocale& locale) {
 QString temperatureText(Temperature temperature, Units units, const QLocale& locale) {
     const bool us = units == Units::UsCustomary;
     const double value = us ? temperature.inFahrenheit() : temperature.inCelsius();
-    return (us ? tr("%1 °F") : tr("%1 °C")).arg(decimalText(value, 1, locale));
+    return (us ? Text::tr("%1 °F") : Text::tr("%1 °C")).arg(decimalText(value, 1, locale));
 }
 
 QString lengthText(Length length, Units units, const QLocale& locale) {
     if (units == Units::UsCustomary) {
-        return tr("%1 in").arg(fractionText(nearestPart(length.inInches(), 16), locale));
+        return Text::tr("%1 in").arg(fractionText(nearestPart(length.inInches(), 16), locale));
     }
     const double mm = length.inMillimetres();
-    return std::abs(mm) < 10 ? tr("%1 mm").arg(decimalText(mm, 1, locale))
-                             : tr("%1 cm").arg(decimalText(mm / 10, 1, locale));
+    return std::abs(mm) < 10 ? Text::tr("%1 mm").arg(decimalText(mm, 1, locale))
+                             : Text::tr("%1 cm").arg(decimalText(mm / 10, 1, locale));
 }
 
 QString volumeText(std::int64_t millilitres, Units units, const QLocale& locale) {
@@ -109,10 +111,10 @@ QString volumeText(std::int64_t millilitres, Units units, const QLocale& locale)
     constexpr double quart = 946.352946;
     const auto ml = static_cast<double>(millilitres);
     if (units == Units::UsCustomary) {
-        return tr("%1 qt").arg(decimalText(ml / quart, 1, locale));
+        return Text::tr("%1 qt").arg(decimalText(ml / quart, 1, locale));
     }
-    return millilitres < 1000 ? tr("%1 ml").arg(decimalText(ml, 0, locale))
-                              : tr("%1 l").arg(decimalText(ml / 1000, 1, locale));
+    return millilitres < 1000 ? Text::tr("%1 ml").arg(decimalText(ml, 0, locale))
+                              : Text::tr("%1 l").arg(decimalText(ml / 1000, 1, locale));
 }
 
 QString fractionText(const Rational& value, const QLocale& locale) {
@@ -144,9 +146,9 @@ QString amountText(const Amount& amount, const QLocale& locale) {
     };
     QString text = number(amount.low);
     if (amount.high != amount.low) {
-        text = tr("%1–%2").arg(text, number(amount.high));
+        text = Text::tr("%1–%2").arg(text, number(amount.high));
     }
-    return amount.unit.empty() ? text : tr("%1 %2").arg(text, unitText(amount.unit));
+    return amount.unit.empty() ? text : Text::tr("%1 %2").arg(text, unitText(amount.unit));
 }
 
 }  // namespace rangeline

@@ -7,9 +7,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Remedy", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Remedy)
+};
 
 QString q(const std::string& text) {
     return QString::fromStdString(text);
@@ -21,7 +21,7 @@ const Thing& at(const std::vector<Thing>& things, int index) {
 }
 
 QString stepOfPoint(const StepPoint& point, const TextContext& context, const Names& names) {
-    return point.tasks.empty() ? tr("what was done ahead")
+    return point.tasks.empty() ? Text::tr("what was done ahead")
                                : names.step(at(context.expanded.tasks, point.tasks.front()).key);
 }
 
@@ -34,26 +34,26 @@ QString waitName(const Remedy& remedy, const TextContext& context, const QString
             ? names.step(StepKey{at(context.lesson.choices.doneAhead, wait.source).step, 0, 0})
             : stepOfPoint(wait.from, context, names);
     if (remedy.kind == RemedyKind::WaitLess) {
-        return tr("let %1 come %2 sooner after %3").arg(to, by, from);
+        return Text::tr("let %1 come %2 sooner after %3").arg(to, by, from);
     }
     return remedy.kind == RemedyKind::WaitLonger
-               ? tr("let %1 come up to %2 later after %3").arg(to, by, from)
-               : tr("let the food of %1 keep %2 longer before %3").arg(from, by, to);
+               ? Text::tr("let %1 come up to %2 later after %3").arg(to, by, from)
+               : Text::tr("let the food of %1 keep %2 longer before %3").arg(from, by, to);
 }
 
 QString equipmentName(const Remedy& remedy, const TextContext& context) {
     const Kitchen& kitchen = context.lesson.kitchen;
     switch (remedy.kind) {
         case RemedyKind::AnotherWare:
-            return tr("one more %1").arg(q(at(kitchen.wares, remedy.index).name));
+            return Text::tr("one more %1").arg(q(at(kitchen.wares, remedy.index).name));
         case RemedyKind::MoreRoom:
-            return tr("room for one more: %1").arg(q(at(kitchen.pools, remedy.index).name));
+            return Text::tr("room for one more: %1").arg(q(at(kitchen.pools, remedy.index).name));
         case RemedyKind::AnotherBurner:
-            return tr("one more burner");
+            return Text::tr("one more burner");
         case RemedyKind::AnotherOven:
-            return tr("a second oven");
+            return Text::tr("a second oven");
         default:
-            return tr("one more helper");
+            return Text::tr("one more helper");
     }
 }
 
@@ -65,23 +65,23 @@ QString remedyName(const Remedy& remedy, const TextContext& context) {
     const auto step = [&] { return names.step(at(context.expanded.tasks, remedy.index).key); };
     switch (remedy.kind) {
         case RemedyKind::ServeLater:
-            return tr("serve %1 later").arg(by);
+            return Text::tr("serve %1 later").arg(by);
         case RemedyKind::OpenEarlier:
-            return tr("open the kitchen %1 earlier").arg(by);
+            return Text::tr("open the kitchen %1 earlier").arg(by);
         case RemedyKind::CookEarlier:
-            return tr("let cooking start %1 earlier").arg(by);
+            return Text::tr("let cooking start %1 earlier").arg(by);
         case RemedyKind::LeaveLater:
-            return tr("stay %1 longer").arg(by);
+            return Text::tr("stay %1 longer").arg(by);
         case RemedyKind::PlatesWaitLonger:
-            return tr("let plates wait %1 longer").arg(by);
+            return Text::tr("let plates wait %1 longer").arg(by);
         case RemedyKind::WaitLess:
         case RemedyKind::WaitLonger:
         case RemedyKind::KeepLonger:
             return waitName(remedy, context, by);
         case RemedyKind::Unpin:
-            return tr("take the pin off %1").arg(step());
+            return Text::tr("take the pin off %1").arg(step());
         case RemedyKind::DoAhead:
-            return tr("do %1 ahead").arg(step());
+            return Text::tr("do %1 ahead").arg(step());
         default:
             return equipmentName(remedy, context);
     }
@@ -92,12 +92,12 @@ QString remedyText(const Remedy& remedy, const TextContext& context) {
     const bool later = remedy.kind == RemedyKind::ServeLater;
     // Serving moves on the clock, and what counts from it with it.
     const Instant start = later ? remedy.start + *remedy.by : remedy.start;
-    QString text = remedy.by && !remedy.least ? tr("%1: it starts at %2 then. Less may do.")
-                                              : tr("%1: it starts at %2 then.");
+    QString text = remedy.by && !remedy.least ? Text::tr("%1: it starts at %2 then. Less may do.")
+                                              : Text::tr("%1: it starts at %2 then.");
     text = text.arg(sentenceCase(remedyName(remedy, context)), clock.at(start));
     const bool keeping =
         remedy.kind == RemedyKind::KeepLonger || remedy.kind == RemedyKind::DoAhead;
-    return keeping ? tr("%1 Only if the food bears it: mind your local food rules.").arg(text)
+    return keeping ? Text::tr("%1 Only if the food bears it: mind your local food rules.").arg(text)
                    : text;
 }
 

@@ -7,9 +7,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Requirement", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Requirement)
+};
 
 QString q(const std::string& text) {
     return QString::fromStdString(text);
@@ -26,49 +26,51 @@ class RequirementWords {
     QString of(RequirementKind kind) const {
         switch (kind) {
             case RequirementKind::KitchenOpens:
-                return tr("The kitchen opens at %1.").arg(at(head().kitchenOpens));
+                return Text::tr("The kitchen opens at %1.").arg(at(head().kitchenOpens));
             case RequirementKind::CookingMayStart:
-                return tr("Nothing may be on the heat before %1.").arg(at(head().cookingMayStart));
+                return Text::tr("Nothing may be on the heat before %1.")
+                    .arg(at(head().cookingMayStart));
             case RequirementKind::PlateKeeps:
-                return tr("Plates of %1 wait at most %2 to be served.")
+                return Text::tr("Plates of %1 wait at most %2 to be served.")
                     .arg(dish(), length(servingOfWindow().dish.platesHold));
             case RequirementKind::Serving:
-                return tr("%1 is served at %2.").arg(sentenceCase(dish()), at(window().latest));
+                return Text::tr("%1 is served at %2.")
+                    .arg(sentenceCase(dish()), at(window().latest));
             case RequirementKind::AfterServing:
-                return tr("%1 comes after the serving at %2.")
+                return Text::tr("%1 comes after the serving at %2.")
                     .arg(sentenceCase(step(window().task)), at(window().earliest));
             case RequirementKind::EveryoneOut:
-                return tr("Everyone is out by %1.").arg(at(head().everyoneOut));
+                return Text::tr("Everyone is out by %1.").arg(at(head().everyoneOut));
             case RequirementKind::Follows:
                 return follows();
             case RequirementKind::KeepsFor:
                 return keepsFor();
             case RequirementKind::Burners:
-                return count(kitchen().burners.size(), tr("There is only one burner."),
-                             tr("There are only %1 burners."));
+                return count(kitchen().burners.size(), Text::tr("There is only one burner."),
+                             Text::tr("There are only %1 burners."));
             case RequirementKind::Wares:
                 return count(
                     static_cast<std::size_t>(item(kitchen().wares).count),
-                    tr("There is only one %1.").arg(q(item(kitchen().wares).name)),
-                    tr("%2: there are only %1.")
+                    Text::tr("There is only one %1.").arg(q(item(kitchen().wares).name)),
+                    Text::tr("%2: there are only %1.")
                         .arg(QStringLiteral("%1"), sentenceCase(q(item(kitchen().wares).name))));
             case RequirementKind::PoolCapacity:
-                return tr("%1 has room for %2.")
+                return Text::tr("%1 has room for %2.")
                     .arg(sentenceCase(q(item(kitchen().pools).name)),
                          context_.locale.toString(item(kitchen().pools).capacity));
             case RequirementKind::OvenSlots:
                 return count(static_cast<std::size_t>(item(kitchen().ovens).slots),
-                             tr("%1 has one rack slot.").arg(oven()),
-                             tr("%2 has %1 rack slots.").arg(QStringLiteral("%1"), oven()));
+                             Text::tr("%1 has one rack slot.").arg(oven()),
+                             Text::tr("%2 has %1 rack slots.").arg(QStringLiteral("%1"), oven()));
             case RequirementKind::OvenSettings:
-                return tr("%1 has one temperature at a time, and takes its time to change.")
+                return Text::tr("%1 has one temperature at a time, and takes its time to change.")
                     .arg(oven());
             case RequirementKind::OvenWarmUp:
-                return tr("%1 must be turned on and warm before its first load.").arg(oven());
+                return Text::tr("%1 must be turned on and warm before its first load.").arg(oven());
             case RequirementKind::Hands:
-                return tr("%1 has one pair of hands.").arg(q(item(kitchen().cooks).name));
+                return Text::tr("%1 has one pair of hands.").arg(q(item(kitchen().cooks).name));
             case RequirementKind::Watching:
-                return tr("%1 can watch only %2 at once.")
+                return Text::tr("%1 can watch only %2 at once.")
                     .arg(q(item(kitchen().cooks).name),
                          context_.locale.toString(kitchen().watchLimit));
             default:
@@ -81,35 +83,36 @@ class RequirementWords {
         switch (kind) {
             case RequirementKind::ClassWatches:
                 return context_.lesson.head.groups.count > 1
-                           ? tr("Nobody of group %1 works while it watches.")
+                           ? Text::tr("Nobody of group %1 works while it watches.")
                                  .arg(context_.locale.toString(index_ + 1))
-                           : tr("Nobody works while the class watches.");
+                           : Text::tr("Nobody works while the class watches.");
             case RequirementKind::Wash:
             case RequirementKind::PinnedWash:
                 return ofChain(kind);
             case RequirementKind::WidestVessel:
-                return tr("The vessel of %1 is too wide for some burners.").arg(hold());
+                return Text::tr("The vessel of %1 is too wide for some burners.").arg(hold());
             case RequirementKind::DoorShut:
-                return tr("The oven door stays shut during %1.").arg(load());
+                return Text::tr("The oven door stays shut during %1.").arg(load());
             case RequirementKind::OvenFits:
-                return tr("%1 needs an oven with both its heat and the room.")
+                return Text::tr("%1 needs an oven with both its heat and the room.")
                     .arg(sentenceCase(load()));
             case RequirementKind::Pinned:
-                return tr("%1 is pinned at %2.").arg(sentenceCase(step(index_)), pinnedAt());
+                return Text::tr("%1 is pinned at %2.").arg(sentenceCase(step(index_)), pinnedAt());
             case RequirementKind::PinnedTurnOn:
-                return tr("Turning on the oven is pinned.");
+                return Text::tr("Turning on the oven is pinned.");
             case RequirementKind::NobodyCan:
-                return tr("Nobody of the crew can do %1: it needs more cooks, or one who knows "
-                          "how.")
+                return Text::tr(
+                           "Nobody of the crew can do %1: it needs more cooks, or one who knows "
+                           "how.")
                     .arg(step(index_));
             case RequirementKind::NoWare:
                 return ofChain(kind);
             case RequirementKind::NoBurner:
-                return tr("No burner is strong enough for %1.").arg(hold());
+                return Text::tr("No burner is strong enough for %1.").arg(hold());
             case RequirementKind::NoOven:
-                return tr("No oven has the heat and the room for %1.").arg(load());
+                return Text::tr("No oven has the heat and the room for %1.").arg(load());
             case RequirementKind::HandsInside:
-                return tr("%1 needs hands while the oven door must stay shut.")
+                return Text::tr("%1 needs hands while the oven door must stay shut.")
                     .arg(sentenceCase(load()));
             default:
                 return {};
@@ -120,11 +123,11 @@ class RequirementWords {
         const Chain& chain = context_.expanded.chains[static_cast<std::size_t>(index_)];
         const QString name = names_.step(chain.key.after);
         if (kind == RequirementKind::NoWare) {
-            return tr("The kitchen has nothing that %1 can be done in, or on.").arg(name);
+            return Text::tr("The kitchen has nothing that %1 can be done in, or on.").arg(name);
         }
         return (kind == RequirementKind::Wash
-                    ? tr("What %1 is done in is washed before it is used again.")
-                    : tr("The wash after %1 is pinned."))
+                    ? Text::tr("What %1 is done in is washed before it is used again.")
+                    : Text::tr("The wash after %1 is pinned."))
             .arg(name);
     }
 
@@ -134,7 +137,9 @@ class RequirementWords {
     const Thing& item(const std::vector<Thing>& things) const {
         return things[static_cast<std::size_t>(index_)];
     }
-    QString oven() const { return sentenceCase(tr("the %1").arg(q(item(kitchen().ovens).name))); }
+    QString oven() const {
+        return sentenceCase(Text::tr("the %1").arg(q(item(kitchen().ovens).name)));
+    }
     QString at(const std::optional<Instant>& instant) const {
         return instant ? clock_.at(*instant) : QString();
     }
@@ -153,7 +158,8 @@ class RequirementWords {
         const QString name = q(servingOfWindow().dish.name);
         const Task& task = context_.expanded.tasks[static_cast<std::size_t>(window().task)];
         return context_.lesson.head.groups.count > 1
-                   ? tr("%1 (group %2)").arg(name, context_.locale.toString(task.key.group + 1))
+                   ? Text::tr("%1 (group %2)")
+                         .arg(name, context_.locale.toString(task.key.group + 1))
                    : name;
     }
     QString pinnedAt() const {
@@ -170,13 +176,13 @@ class RequirementWords {
     /// The first or last step meant, which says enough in a sentence.
     QString pointStep(const StepPoint& point) const {
         if (point.tasks.empty()) {
-            return tr("what was done ahead");
+            return Text::tr("what was done ahead");
         }
         return step(point.end == StepEnd::End ? point.tasks.back() : point.tasks.front());
     }
 
     QString ends(const StepPoint& point) const {
-        return (point.end == StepEnd::End ? tr("the end of %1") : tr("the start of %1"))
+        return (point.end == StepEnd::End ? Text::tr("the end of %1") : Text::tr("the start of %1"))
             .arg(pointStep(point));
     }
 
@@ -185,22 +191,22 @@ class RequirementWords {
         switch (wait.origin) {
             case WaitOrigin::Uses:
             case WaitOrigin::Keeping:
-                return tr("%1 takes the food of %2.")
+                return Text::tr("%1 takes the food of %2.")
                     .arg(sentenceCase(pointStep(wait.to)), pointStep(wait.from));
             case WaitOrigin::CarriesOn:
-                return tr("%1 goes on in the pan of %2.")
+                return Text::tr("%1 goes on in the pan of %2.")
                     .arg(sentenceCase(pointStep(wait.to)), pointStep(wait.from));
             case WaitOrigin::Link:
                 break;
         }
         const Duration least = wait.least.value_or(Duration());
         if (least == Duration()) {
-            return tr("%1 comes after %2.").arg(sentenceCase(ends(wait.to)), ends(wait.from));
+            return Text::tr("%1 comes after %2.").arg(sentenceCase(ends(wait.to)), ends(wait.from));
         }
         return least > Duration()
-                   ? tr("%1 comes at least %2 after %3.")
+                   ? Text::tr("%1 comes at least %2 after %3.")
                          .arg(sentenceCase(ends(wait.to)), length(least), ends(wait.from))
-                   : tr("%1 comes at most %2 before %3.")
+                   : Text::tr("%1 comes at most %2 before %3.")
                          .arg(sentenceCase(ends(wait.to)), length(-least), ends(wait.from));
     }
 
@@ -208,9 +214,9 @@ class RequirementWords {
         const Wait& wait = item(context_.expanded.waits);
         const QString most = length(wait.most.value_or(Duration()));
         return wait.origin == WaitOrigin::Keeping
-                   ? tr("The food of %1 keeps %2 before %3.")
+                   ? Text::tr("The food of %1 keeps %2 before %3.")
                          .arg(madeBy(wait), most, pointStep(wait.to))
-                   : tr("%1 comes at most %2 after %3.")
+                   : Text::tr("%1 comes at most %2 after %3.")
                          .arg(sentenceCase(ends(wait.to)), most, ends(wait.from));
     }
 

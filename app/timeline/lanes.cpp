@@ -10,9 +10,9 @@
 namespace rangeline {
 namespace {
 
-QString words(const char* text) {
-    return QCoreApplication::translate("Timeline", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Timeline)
+};
 
 QString q(const std::string& text) {
     return QString::fromStdString(text);
@@ -67,15 +67,16 @@ Lanes::Lanes(const UseIndex& index) : index_(index) {
     const int groups = index.lesson().head.groups.count;
     for (int group = groups > 1 ? -1 : 0; group < groups; ++group) {
         for (const Kind& kind : kinds) {
-            const QString title = words(kind.title);
+            const QString title = Text::tr(kind.title);
             const QString whose =
-                group < 0 ? words("%1 (shared)").arg(title)
-                          : words("Group %1: %2").arg(QString::number(group + 1), title.toLower());
+                group < 0
+                    ? Text::tr("%1 (shared)").arg(title)
+                    : Text::tr("Group %1: %2").arg(QString::number(group + 1), title.toLower());
             addSection(groups > 1 ? whose : title, std::max(group, 0), group < 0, kind);
         }
         if (group >= 0) {
             counters_.push_back(static_cast<int>(lanes_.size()));
-            addLane(LaneKind::Counter, {}, -1, words("At hand"));
+            addLane(LaneKind::Counter, {}, -1, Text::tr("At hand"));
         }
     }
 }
@@ -108,7 +109,7 @@ void Lanes::addUnit(const Kind& kind, int unit) {
     }
     addLane(LaneKind::OvenHeat, ref, -1, name);
     for (int slot = 0; slot < index_.ovenOf(unit).slots; ++slot) {
-        addLane(kind.lane, ref, slot, words("Slot %1").arg(QString::number(slot + 1)));
+        addLane(kind.lane, ref, slot, Text::tr("Slot %1").arg(QString::number(slot + 1)));
     }
 }
 

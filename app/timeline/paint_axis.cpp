@@ -6,9 +6,9 @@
 namespace rangeline {
 namespace {
 
-QString words(const char* text) {
-    return QCoreApplication::translate("Timeline", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Timeline)
+};
 
 /// Labels of one axis row; a label that would touch an earlier one is left out.
 class AxisRow {
@@ -60,7 +60,7 @@ void paintMinutesRow(const PaintJob& job, Picture& out) {
     AxisRow row(job, job.layout.axis.top() + job.style.axisRow, out);
     for (const Instant serving : job.model.servings) {
         if (job.layout.window.begin <= serving && serving <= job.layout.window.end) {
-            row.add(serving, words("serve"), FontRole::BlockStrong, Colour::Serving);
+            row.add(serving, Text::tr("serve"), FontRole::BlockStrong, Colour::Serving);
         }
     }
     for (const Tick& tick : ticksIn(job.layout.scale, job.layout.window, Duration(),
@@ -101,8 +101,8 @@ void paintAxis(const PaintJob& job, Picture& out) {
     ground.rect = QRectF(QPointF(job.layout.heads.left(), axis.top()), axis.bottomRight());
     ground.fill = Colour::HeadBand;
     out.push_back({ground, Part::Axis, -1});
-    paintAxisHead(job, axis.top(), words("clock"), out);
-    paintAxisHead(job, axis.top() + job.style.axisRow, words("min to plating"), out);
+    paintAxisHead(job, axis.top(), Text::tr("clock"), out);
+    paintAxisHead(job, axis.top() + job.style.axisRow, Text::tr("min to plating"), out);
     paintClockRow(job, out);
     paintMinutesRow(job, out);
 }

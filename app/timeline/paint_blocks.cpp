@@ -92,13 +92,17 @@ class BlockPainter {
             add(groundBox());
             return;
         }
+        bool slivers = false;
         for (const BlockSegment& segment : block_.segments) {
             const Interval seen = intersection(segment.interval, job_.layout.window);
             if (!seen.empty()) {
-                paintSegment(segment.attention, job_.layout.scale.snapped(seen));
+                const Extent extent = job_.layout.scale.snapped(seen);
+                paintSegment(segment.attention, extent);
+                slivers = slivers || isSliver(extent.width());
             }
         }
-        if (block_.segments.size() > 1) {
+        // Slivers have no edges of their own: one goes round all of them.
+        if (block_.segments.size() > 1 && slivers) {
             BoxShape edge;
             edge.rect = rect_;
             edge.outline = Colour::Outline;

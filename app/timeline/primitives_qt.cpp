@@ -15,7 +15,10 @@ bool isStrong(FontRole role) {
 class Player {
   public:
     Player(QPainter& painter, const Palette& palette, const QtFonts& fonts)
-        : painter_(painter), palette_(palette), fonts_(fonts), scale_(fonts.scale()) {}
+        : painter_(painter), palette_(palette), fonts_(fonts), scale_(fonts.scale()) {
+        // Each text runs as its own letters do, whatever the direction of the window around it.
+        painter_.setLayoutDirection(Qt::LayoutDirectionAuto);
+    }
 
     void operator()(const BoxShape& box) {
         const QRectF rect = scaled(box.rect);

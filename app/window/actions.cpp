@@ -10,16 +10,16 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Actions", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Actions)
+};
 
 QAction* make(QMainWindow& window, const QString& text, const QString& tip,
               const QKeySequence& keys = {}) {
     auto* action = new QAction(text, &window);
     action->setStatusTip(tip);
     const QString shown = keys.toString(QKeySequence::NativeText);
-    action->setToolTip(shown.isEmpty() ? tip : tr("%1 (%2)").arg(tip, shown));
+    action->setToolTip(shown.isEmpty() ? tip : Text::tr("%1 (%2)").arg(tip, shown));
     action->setShortcut(keys);
     return action;
 }
@@ -27,58 +27,67 @@ QAction* make(QMainWindow& window, const QString& text, const QString& tip,
 }  // namespace
 
 Actions::Actions(QMainWindow& window)
-    : library(make(window, tr("Show the &book"), tr("Lessons, dishes and kitchens of the book"),
+    : library(make(window, Text::tr("Show the &book"),
+                   Text::tr("Lessons, dishes and kitchens of the book"),
                    QKeySequence(Qt::CTRL | Qt::Key_B))),
-      newLesson(make(window, tr("&New lesson ..."),
-                     tr("Make a lesson of dishes and a kitchen of the book"), QKeySequence::New)),
-      open(make(window, tr("&Open ..."), tr("Open a book, or a lesson from a file"),
+      newLesson(make(window, Text::tr("&New lesson ..."),
+                     Text::tr("Make a lesson of dishes and a kitchen of the book"),
+                     QKeySequence::New)),
+      open(make(window, Text::tr("&Open ..."), Text::tr("Open a book, or a lesson from a file"),
                 QKeySequence::Open)),
-      samples(make(window, tr("Open the book of &samples"), tr("Lessons to look at and to try"))),
-      newBook(make(window, tr("New &empty book ..."), tr("Begin another book"))),
-      bookCopy(make(window, tr("Save a cop&y of the book ..."),
-                    tr("Copy the whole book to another file"))),
-      versions(make(window, tr("&Versions of the lesson ..."),
-                    tr("Keep the lesson as it is under a name, compare, go back"),
+      samples(make(window, Text::tr("Open the book of &samples"),
+                   Text::tr("Lessons to look at and to try"))),
+      newBook(make(window, Text::tr("New &empty book ..."), Text::tr("Begin another book"))),
+      bookCopy(make(window, Text::tr("Save a cop&y of the book ..."),
+                    Text::tr("Copy the whole book to another file"))),
+      versions(make(window, Text::tr("&Versions of the lesson ..."),
+                    Text::tr("Keep the lesson as it is under a name, compare, go back"),
                     QKeySequence::Save)),
-      copyIn(make(window, tr("Copy the lesson &into the book"),
-                  tr("Keep the lesson in the book, with its kitchen and its dishes"))),
-      copyOut(make(window, tr("Copy the lesson out &to a file ..."),
-                   tr("Write the lesson to a file of its own, to pass on"),
+      copyIn(make(window, Text::tr("Copy the lesson &into the book"),
+                  Text::tr("Keep the lesson in the book, with its kitchen and its dishes"))),
+      copyOut(make(window, Text::tr("Copy the lesson out &to a file ..."),
+                   Text::tr("Write the lesson to a file of its own, to pass on"),
                    QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
-      print(make(window, tr("&Print to PDF ..."), tr("Print the station timeline to a PDF"),
-                 QKeySequence::Print)),
-      leave(make(window, tr("&Close the window"), tr("Leave Rangeline"), QKeySequence::Quit)),
-      undo(make(window, tr("&Undo"), tr("Take the last change back"), QKeySequence::Undo)),
-      redo(make(window, tr("&Redo"), tr("Make the change again"), QKeySequence::Redo)),
-      head(make(window, tr("About this &lesson ..."), tr("Covers, serving time, crew, units"),
-                QKeySequence(Qt::CTRL | Qt::Key_L))),
-      pickUp(make(window, tr("Take in &hand"),
-                  tr("Take the chosen step in hand, to put it elsewhere"), Qt::Key_Return)),
-      pin(make(window, tr("&Pin or unpin"), tr("Pin the chosen steps, or take the pin off"),
-               Qt::Key_P)),
-      earlier(make(window, tr("&Earlier"), tr("Move the chosen steps earlier"),
+      print(make(window, Text::tr("&Print to PDF ..."),
+                 Text::tr("Print the station timeline to a PDF"), QKeySequence::Print)),
+      leave(make(window, Text::tr("&Close the window"), Text::tr("Leave Rangeline"),
+                 QKeySequence::Quit)),
+      undo(make(window, Text::tr("&Undo"), Text::tr("Take the last change back"),
+                QKeySequence::Undo)),
+      redo(make(window, Text::tr("&Redo"), Text::tr("Make the change again"), QKeySequence::Redo)),
+      head(make(window, Text::tr("About this &lesson ..."),
+                Text::tr("Covers, serving time, crew, units"), QKeySequence(Qt::CTRL | Qt::Key_L))),
+      pickUp(make(window, Text::tr("Take in &hand"),
+                  Text::tr("Take the chosen step in hand, to put it elsewhere"), Qt::Key_Return)),
+      pin(make(window, Text::tr("&Pin or unpin"),
+               Text::tr("Pin the chosen steps, or take the pin off"), Qt::Key_P)),
+      earlier(make(window, Text::tr("&Earlier"), Text::tr("Move the chosen steps earlier"),
                    QKeySequence(Qt::CTRL | Qt::Key_Left))),
-      later(make(window, tr("La&ter"), tr("Move the chosen steps later"),
+      later(make(window, Text::tr("La&ter"), Text::tr("Move the chosen steps later"),
                  QKeySequence(Qt::CTRL | Qt::Key_Right))),
-      toShelf(make(window, tr("Back to the &shelf"), tr("Take the chosen steps off the timeline"),
-                   Qt::Key_Delete)),
-      arrange(make(window, tr("&Arrange all"), tr("Arrange everything that is not pinned"),
-                   QKeySequence(Qt::Key_F5))),
-      arrangeShelf(make(window, tr("Arrange the shel&f only"),
-                        tr("Find places for what is on the shelf; all else stays"),
+      toShelf(make(window, Text::tr("Back to the &shelf"),
+                   Text::tr("Take the chosen steps off the timeline"), Qt::Key_Delete)),
+      arrange(make(window, Text::tr("&Arrange all"),
+                   Text::tr("Arrange everything that is not pinned"), QKeySequence(Qt::Key_F5))),
+      arrangeShelf(make(window, Text::tr("Arrange the shel&f only"),
+                        Text::tr("Find places for what is on the shelf; all else stays"),
                         QKeySequence(Qt::SHIFT | Qt::Key_F5))),
-      arrangeClose(make(window, tr("Arrange &moving little"),
-                        tr("Mend the plan and leave everything as near to where it is as can be"),
-                        QKeySequence(Qt::CTRL | Qt::Key_F5))),
-      closer(make(window, tr("&Closer"), tr("See less time, larger"), QKeySequence::ZoomIn)),
-      wider(make(window, tr("&Wider"), tr("See more time, smaller"), QKeySequence::ZoomOut)),
-      fit(make(window, tr("Whole &lesson"), tr("See the whole lesson"),
+      arrangeClose(
+          make(window, Text::tr("Arrange &moving little"),
+               Text::tr("Mend the plan and leave everything as near to where it is as can be"),
+               QKeySequence(Qt::CTRL | Qt::Key_F5))),
+      closer(make(window, Text::tr("&Closer"), Text::tr("See less time, larger"),
+                  QKeySequence::ZoomIn)),
+      wider(make(window, Text::tr("&Wider"), Text::tr("See more time, smaller"),
+                 QKeySequence::ZoomOut)),
+      fit(make(window, Text::tr("Whole &lesson"), Text::tr("See the whole lesson"),
                QKeySequence(Qt::CTRL | Qt::Key_0))),
-      onlyUsed(make(window, tr("Only lanes in &use"), tr("Hide equipment that nothing uses"))),
-      firstSteps(
-          make(window, tr("&First steps"), tr("What to do first"), QKeySequence::HelpContents)),
-      keys(make(window, tr("&Keys and mouse"), tr("What keys and mouse do"))),
-      about(make(window, tr("&About Rangeline"), tr("What this program is"))) {
+      onlyUsed(make(window, Text::tr("Only lanes in &use"),
+                    Text::tr("Hide equipment that nothing uses"))),
+      firstSteps(make(window, Text::tr("&First steps"), Text::tr("What to do first"),
+                      QKeySequence::HelpContents)),
+      keys(make(window, Text::tr("&Keys and mouse"), Text::tr("What keys and mouse do"))),
+      about(make(window, Text::tr("&About Rangeline"), Text::tr("What this program is"))) {
     onlyUsed->setCheckable(true);
     // Keys of the timeline, where they belong to what is chosen there, not of the fields beside it.
     for (QAction* action : ofTimeline()) {
@@ -94,7 +103,7 @@ void Actions::fillBookMenu(QMenu& menu) {
     menu.addActions({library, newLesson});
     menu.addSeparator();
     menu.addAction(open);
-    recent = menu.addMenu(tr("Opened &lately"));
+    recent = menu.addMenu(Text::tr("Opened &lately"));
     menu.addActions({samples, newBook, bookCopy});
     menu.addSeparator();
     menu.addActions({versions, copyIn, copyOut, print});
@@ -111,17 +120,19 @@ void Actions::fillEditMenu(QMenu& menu) {
 }
 
 void Actions::fillMenus(QMainWindow& window) {
-    fillBookMenu(*window.menuBar()->addMenu(tr("&Book")));
-    fillEditMenu(*window.menuBar()->addMenu(tr("&Change")));
-    window.menuBar()->addMenu(tr("&Arrange"))->addActions({arrange, arrangeShelf, arrangeClose});
-    view = window.menuBar()->addMenu(tr("&Show"));
+    fillBookMenu(*window.menuBar()->addMenu(Text::tr("&Book")));
+    fillEditMenu(*window.menuBar()->addMenu(Text::tr("&Change")));
+    window.menuBar()
+        ->addMenu(Text::tr("&Arrange"))
+        ->addActions({arrange, arrangeShelf, arrangeClose});
+    view = window.menuBar()->addMenu(Text::tr("&Show"));
     view->addActions({closer, wider, fit, onlyUsed});
     view->addSeparator();
-    window.menuBar()->addMenu(tr("&Help"))->addActions({firstSteps, keys, about});
+    window.menuBar()->addMenu(Text::tr("&Help"))->addActions({firstSteps, keys, about});
 }
 
 void Actions::fillToolBar(QMainWindow& window) {
-    QToolBar* bar = window.addToolBar(tr("Tools"));
+    QToolBar* bar = window.addToolBar(Text::tr("Tools"));
     bar->setObjectName(QStringLiteral("tools"));
     bar->setMovable(false);
     bar->setContextMenuPolicy(Qt::PreventContextMenu);

@@ -12,10 +12,6 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return HelpDialog::tr(text);
-}
-
 struct Line {
     const char* what;  ///< empty: a heading
     const char* how;
@@ -96,22 +92,28 @@ QWidget* firstSteps() {
     auto* content = new QWidget;
     auto* column = new QVBoxLayout(content);
     const QStringList steps = {
-        tr("Open a lesson. Its lanes are the oven with its rack slots, the burners, the pans, the "
-           "cooks and the sink; each block is one step, from left to right in the order of time. "
-           "The line at the right is when the plates are served."),
-        tr("Steps that have no time yet wait on the shelf. Drag one onto a burner or an oven slot, "
-           "or have them arranged."),
-        tr("Drag a block. What would collide is hatched while you drag, with the reason beside the "
-           "pointer. Nothing is done before you let go, and Escape puts it back."),
-        tr("Read the findings. Each leads to its place on the timeline and says what could be "
-           "done; a repair can be tried out before it is made."),
-        tr("Choose a block. What it waits for and what waits for it is linked, and Chosen step "
-           "says how many minutes it has to spare. Blocks with a heavy frame decide when the "
-           "plates are ready."),
-        tr("Pin what must stay where it is, then arrange the rest. Every change can be taken "
-           "back.")};
+        HelpDialog::tr(
+            "Open a lesson. Its lanes are the oven with its rack slots, the burners, the pans, the "
+            "cooks and the sink; each block is one step, from left to right in the order of time. "
+            "The line at the right is when the plates are served."),
+        HelpDialog::tr("Steps that have no time yet wait on the shelf. Drag one onto a burner or "
+                       "an oven slot, "
+                       "or have them arranged."),
+        HelpDialog::tr("Drag a block. What would collide is hatched while you drag, with the "
+                       "reason beside the "
+                       "pointer. Nothing is done before you let go, and Escape puts it back."),
+        HelpDialog::tr(
+            "Read the findings. Each leads to its place on the timeline and says what could be "
+            "done; a repair can be tried out before it is made."),
+        HelpDialog::tr(
+            "Choose a block. What it waits for and what waits for it is linked, and Chosen step "
+            "says how many minutes it has to spare. Blocks with a heavy frame decide when the "
+            "plates are ready."),
+        HelpDialog::tr(
+            "Pin what must stay where it is, then arrange the rest. Every change can be taken "
+            "back.")};
     for (qsizetype number = 0; number < steps.size(); ++number) {
-        column->addWidget(text(tr("%1.  %2").arg(number + 1).arg(steps[number])));
+        column->addWidget(text(HelpDialog::tr("%1.  %2").arg(number + 1).arg(steps[number])));
     }
     column->addStretch(1);
     return content;
@@ -126,14 +128,14 @@ QWidget* keysAndMouse() {
     int row = 0;
     for (const Line& line : lines) {
         if (*line.what == '\0') {
-            QLabel* heading = text(tr(line.how));
+            QLabel* heading = text(HelpDialog::tr(line.how));
             heading->setFont(strong(heading->font()));
             heading->setContentsMargins(0, row == 0 ? 0 : between / 2, 0, 0);
             grid->addWidget(heading, row++, 0, 1, 2);
             continue;
         }
-        grid->addWidget(text(tr(line.what)), row, 0);
-        grid->addWidget(text(tr(line.how)), row++, 1);
+        grid->addWidget(text(HelpDialog::tr(line.what)), row, 0);
+        grid->addWidget(text(HelpDialog::tr(line.how)), row++, 1);
     }
     grid->setRowStretch(row, 1);
     return content;

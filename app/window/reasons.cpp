@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -60,13 +61,17 @@ Reasons::Reasons(LessonDocument& document, const QLocale& locale, QWidget* paren
 
 Reasons::~Reasons() = default;
 
-/// As high as all of it, but leaving the timeline half of the window.
+/// As high as all of it, but leaving the timeline half of the window; side by side where the window
+/// is wide.
 void Reasons::fitHeight() {
-    const QWidget* content = scroll_->widget();
-    if (content == nullptr || content->layout() == nullptr) {
+    if (columns_ == nullptr) {
         return;
     }
-    const int wanted = content->layout()->heightForWidth(scroll_->viewport()->width());
+    constexpr int wide = 560;
+    const int width = scroll_->viewport()->width();
+    columns_->setDirection(width < wide ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    columns_->invalidate();
+    const int wanted = columns_->heightForWidth(width);
     const int room = window()->height() / 2 - title_->height();
     scroll_->setFixedHeight(std::clamp(wanted, 0, std::max(room, 0)));
 }
@@ -80,7 +85,11 @@ void Reasons::explain(const Lesson& asArranged, const QString& what) {
     subject_ = std::make_unique<Subject>(asArranged, locale_);
     title_->setText(tr("%1 Looking for the reason ...").arg(what));
     auto* content = new QWidget;
-    lines_ = new QVBoxLayout(content);
+    columns_ = new QBoxLayout(QBoxLayout::LeftToRight, content);
+    lines_ = new QVBoxLayout;
+    help_ = new QVBoxLayout;
+    columns_->addLayout(lines_, 1);
+    columns_->addLayout(help_, 1);
     scroll_->setWidget(content);
     scroll_->hide();
     show();
@@ -99,37 +108,38 @@ void Reasons::putAway() {
     hide();
 }
 
-void Reasons::addLine(const QString& text) {
+void Reasons::addLine(QVBoxLayout& column, const QString& text) {
     auto* line = new QLabel(text);
     line->setWordWrap(true);
     line->setTextFormat(Qt::PlainText);
     line->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    lines_->addWidget(line);
+    column.addWidget(line);
 }
 
 void Reasons::showExplanation(const Explanation& explanation) {
     title_->setText(notPossibleText(explanation));
     for (const QString& line : requirementLines(explanation.requirements, subject_->text)) {
-        addLine(tr("• %1").arg(line));
+        addLine(*lines_, tr("• %1").arg(line));
     }
     if (!explanation.requirements.empty()) {
         scroll_->show();
-        addLine(tr("Looking for what would help ..."));
+        addLine(*help_, tr("Looking for what would help ..."));
     }
-    fitHeight();
+    lines_->addStretch(1);
+    QTimer::singleShot(0, this, &Reasons::fitHeight);  // once the lines have their sizes
 }
 
 void Reasons::showRemedies(const std::vector<Remedy>& remedies) {
-    if (lines_->count() > 0) {
-        delete lines_->takeAt(lines_->count() - 1)->widget();  // "Looking ..."
+    if (help_->count() > 0) {
+        delete help_->itemAt(0)->widget();  // "Looking ..."
     }
-    addLine(remedies.empty() ? tr("No single change that was tried would help.")
-                             : tr("What would help, each on its own:"));
+    addLine(*help_, remedies.empty() ? tr("No single change that was tried would help.")
+                                     : tr("What would help, each on its own:"));
     for (const Remedy& remedy : remedies) {
         addRemedy(remedy);
     }
-    lines_->addStretch(1);
-    fitHeight();
+    help_->addStretch(1);
+    QTimer::singleShot(0, this, &Reasons::fitHeight);
 }
 
 void Reasons::addRemedy(const Remedy& remedy) {
@@ -141,7 +151,7 @@ void Reasons::addRemedy(const Remedy& remedy) {
     button->setAccessibleName(sentenceCase(remedyName(remedy, subject_->text)));
     row->addWidget(button, 0, Qt::AlignTop);
     row->addWidget(text, 1);
-    lines_->addLayout(row);
+    help_->addLayout(row);
     connect(
         button, &QPushButton::clicked, this, [this, remedy] { make(remedy); },
         Qt::QueuedConnection);

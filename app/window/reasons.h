@@ -9,6 +9,7 @@
 #include "document/lesson_document.h"
 #include "window/explain_job.h"
 
+class QBoxLayout;
 class QLabel;
 class QScrollArea;
 class QVBoxLayout;
@@ -43,7 +44,7 @@ class Reasons : public QFrame {
     void showExplanation(const Explanation& explanation);
     void showRemedies(const std::vector<Remedy>& remedies);
     void addRemedy(const Remedy& remedy);
-    void addLine(const QString& text);
+    static void addLine(QVBoxLayout& column, const QString& text);
     void fitHeight();
     void make(const Remedy& remedy);
     /// The change as it is for the document's lesson, whose pins it leaves alone.
@@ -55,7 +56,9 @@ class Reasons : public QFrame {
     std::unique_ptr<Subject> subject_;  ///< the lesson explained
     QLabel* title_;
     QScrollArea* scroll_;
+    QBoxLayout* columns_ = nullptr;  ///< the reasons, and what would help
     QVBoxLayout* lines_ = nullptr;
+    QVBoxLayout* help_ = nullptr;
 };
 
 }  // namespace rangeline

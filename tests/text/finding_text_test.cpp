@@ -48,7 +48,7 @@ bool isAboutTwo(FindingCode code) {
         FindingCode::TooEarlyAfter,  FindingCode::TooLateAfter,
         FindingCode::KeptTooLong,    FindingCode::OutOfTemperatureTooLong,
         FindingCode::CrossContact,   FindingCode::AllergenContact,
-        FindingCode::Danger};  // gathered from several steps
+        FindingCode::Danger,         FindingCode::NotPlaced};  // gathered from several steps
     return two.contains(code);
 }
 
@@ -157,6 +157,15 @@ TEST(FindingText, CasesThatReadOtherwise) {
     EXPECT_EQ(sentence(finding, supper.context),
               "Sauté pan 2: “Bake the gratin” needs it from 5:10 to 5:50 PM while it is being "
               "washed.");
+}
+
+TEST(FindingText, ManyStepsNotPlacedAreCounted) {
+    const Supper supper;
+    Finding finding{FindingCode::NotPlaced, Severity::Open, {}, {}, {}, {}};
+    finding.keys.assign(4, key("char"));
+    EXPECT_EQ(sentence(finding, supper.context), "4 steps are not placed yet.");
+    finding.keys.resize(1);
+    EXPECT_EQ(sentence(finding, supper.context), "“Char the leeks” has no time yet.");
 }
 
 TEST(FindingText, AStepAgainstItself) {

@@ -9,9 +9,9 @@
 namespace rangeline {
 namespace {
 
-QString words(const char* text) {
-    return QCoreApplication::translate("Timeline", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Timeline)
+};
 
 QString laneName(const TimelineScene& scene, int lane) {
     const Lane& it = scene.lane(lane);
@@ -19,7 +19,7 @@ QString laneName(const TimelineScene& scene, int lane) {
         return it.name;
     }
     const QString& oven = scene.lane(scene.lanes().heatOf(it.equipment.unit)).name;
-    return words("%1, %2").arg(oven, it.name.toLower());
+    return Text::tr("%1, %2").arg(oven, it.name.toLower());
 }
 
 }  // namespace
@@ -47,7 +47,7 @@ QString describeItem(const LessonDocument& document, const TimelineScene& scene,
         std::pair(it.decides, QT_TRANSLATE_NOOP("Timeline", "decides plating"))};
     for (const auto& [holds, text] : states) {
         if (holds) {
-            parts << words(text);
+            parts << Text::tr(text);
         }
     }
     parts << spareText(it.spare, locale);
@@ -58,12 +58,12 @@ QString describeProposal(const LessonDocument& document, const Proposal& proposa
                          const ProposalLook& look, const QLocale& locale) {
     const QString name = sentenceCase(nameOf(document, proposal.lead, locale));
     if (proposal.removes) {
-        return words("%1 goes back to the shelf").arg(name);
+        return Text::tr("%1 goes back to the shelf").arg(name);
     }
     if (proposal.begun) {
         const Clock clock(document.lesson().head, locale);
-        return look.interval.empty() ? words("%1 has begun: only its end moves").arg(name)
-                                     : words("%1 has begun and would end at %2")
+        return look.interval.empty() ? Text::tr("%1 has begun: only its end moves").arg(name)
+                                     : Text::tr("%1 has begun and would end at %2")
                                            .arg(name, clock.at(look.interval.end));
     }
     const auto lead =
@@ -72,31 +72,31 @@ QString describeProposal(const LessonDocument& document, const Proposal& proposa
         return name;
     }
     const Clock clock(document.lesson().head, locale);
-    QString text = words("%1 at %2").arg(name, clock.at(lead->placement->start));
+    QString text = Text::tr("%1 at %2").arg(name, clock.at(lead->placement->start));
     if (proposal.refused) {
-        text += words(", which keeps its place: it does not go there");
+        text += Text::tr(", which keeps its place: it does not go there");
     }
     const QString why = !look.reason.isEmpty() ? look.reason
                         : look.notes.empty()   ? QString()
                                                : look.notes.front();
-    return why.isEmpty() ? text : words("%1. %2").arg(text, why);
+    return why.isEmpty() ? text : Text::tr("%1. %2").arg(text, why);
 }
 
 QString describeAction(const LessonDocument& document, const Proposal& proposal, ActionKind kind,
                        const QLocale& locale) {
     const QString name = nameOf(document, proposal.lead, locale);
     if (proposal.begun) {
-        return words("move the end of %1").arg(name);
+        return Text::tr("move the end of %1").arg(name);
     }
     switch (kind) {
         case ActionKind::Move:
-            return words("move %1").arg(name);
+            return Text::tr("move %1").arg(name);
         case ActionKind::Place:
-            return words("place %1").arg(name);
+            return Text::tr("place %1").arg(name);
         case ActionKind::TakeAway:
             break;
     }
-    return words("take %1 off").arg(name);
+    return Text::tr("take %1 off").arg(name);
 }
 
 }  // namespace rangeline
