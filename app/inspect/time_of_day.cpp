@@ -45,7 +45,7 @@ QTime figuresOf(const QString& figures) {
 std::optional<QTime> timeOfDay(const QString& typed, const QLocale& locale, bool twelveHours,
                                const QTime& near) {
     static const QRegularExpression form(
-        QStringLiteral("^\\s*(\\d[\\d:.h\\s]*?)\\s*([^\\d\\s].*)?$"));
+        QStringLiteral("^\\s*(\\d[\\d:.h\\s]*?)\\s*([^\\d\\s:.h]\\D*)?$"));
     const QRegularExpressionMatch match = form.match(typed);
     const Half half = halfOf(match.captured(2).trimmed(), locale);
     const QTime time = figuresOf(match.captured(1).trimmed());

@@ -8,6 +8,11 @@ namespace rangeline {
 namespace {
 
 constexpr int padding = 5;
+constexpr int slim = 3;  // of a row without a strong line
+
+int paddingOf(const QString& head) {
+    return head.isEmpty() ? slim : padding;
+}
 
 QFont strong(QFont font) {
     font.setBold(true);
@@ -60,7 +65,8 @@ void WrappingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     const bool selected = row.state.testFlag(QStyle::State_Selected);
     painter->save();
     painter->setPen(row.palette.color(selected ? QPalette::HighlightedText : QPalette::Text));
-    QRect room = row.rect.adjusted(padding, padding, -padding, -padding);
+    const int pad = paddingOf(head);
+    QRect room = row.rect.adjusted(pad, pad, -pad, -pad);
     if (!head.isEmpty()) {
         painter->setFont(strong(row.font));
         painter->drawText(room, Qt::TextWordWrap, head, &room);
@@ -75,14 +81,14 @@ QSize WrappingDelegate::sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const {
     const QString head = index.data(strongLine).toString();
     if (isPlain(option, index)) {
-        return QStyledItemDelegate::sizeHint(option, index);
+        return QStyledItemDelegate::sizeHint(option, index) + QSize(0, slim);
     }
     QStyleOptionViewItem row = option;
     initStyleOption(&row, index);
     const int width = widthFor(option, index) - 2 * padding;
     const int above = head.isEmpty() ? 0 : heightOf(strong(row.font), width, head);
     const int height = above + heightOf(row.font, width, row.text);
-    return {width, height + 2 * padding};
+    return {width, height + 2 * paddingOf(head)};
 }
 
 WrappingTree::WrappingTree(const QString& accessibleName, QWidget* parent) : QTreeWidget(parent) {

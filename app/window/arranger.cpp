@@ -31,6 +31,9 @@ Arranger::Arranger(LessonDocument& document, const QLocale& locale, QWidget* par
     constexpr int widest = 380;
     text_->setWordWrap(true);
     text_->setMinimumWidth(widest);
+    // What it says while it goes on may take two lines.
+    text_->setMinimumHeight(2 * text_->fontMetrics().lineSpacing() + 2);
+    text_->setAlignment(Qt::AlignLeading | Qt::AlignTop);
     auto* bar = new QProgressBar(this);
     bar->setRange(0, 0);
     bar->setTextVisible(false);

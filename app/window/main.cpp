@@ -39,7 +39,7 @@ int refuseWindow(const QString& path) {
     const bool missing = !path.isEmpty() && !QFileInfo::exists(path);
     const auto loaded = missing ? std::optional(loadLesson(path.toStdString())) : std::nullopt;
     complain(loaded && !loaded->ok()
-                 ? sentence(loaded->error())
+                 ? path + QStringLiteral(": ") + sentence(loaded->error())
                  : QCoreApplication::translate(
                        "Command",
                        "There is no display for the window. For the terminal, see rangeline "

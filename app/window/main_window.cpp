@@ -70,7 +70,12 @@ MainWindow::MainWindow(const QLocale& locale, QWidget* parent)
     lessonOpened(false);
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow() {
+    // They go after the window's own part and say so on their way.
+    for (QDockWidget* dock : {shelfDock_, rangeDock_, findingsDock_, inspectorDock_}) {
+        dock->disconnect(this);
+    }
+}
 
 // ---- building ----
 
