@@ -11,9 +11,9 @@
 namespace rangeline {
 namespace {
 
-struct Text {
-    Q_DECLARE_TR_FUNCTIONS(Comparison)
-};
+QString tr(const char* text) {
+    return QCoreApplication::translate("Comparison", text);
+}
 
 std::vector<PlanRow> rowsOf(const LessonState& state, const QLocale& locale) {
     return planRows(state.index(), {state.lesson(), state.expanded(), locale});
@@ -87,7 +87,7 @@ std::vector<Moved> movedBetween(const std::vector<PlanRow>& before,
 void addHead(const Head& before, const Head& after, QStringList& different) {
     const auto add = [&](bool other, const char* what) {
         if (other) {
-            different << Text::tr(what);
+            different << tr(what);
         }
     };
     add(before.name != after.name, QT_TR_NOOP("the name"));
@@ -106,7 +106,7 @@ QStringList differences(const Lesson& before, const Lesson& after) {
     QStringList different;
     addHead(before.head, after.head, different);
     if (before.kitchen != after.kitchen) {
-        different << Text::tr("the kitchen");
+        different << tr("the kitchen");
     }
     const auto dishesOnly = [](const std::vector<Serving>& from, const std::vector<Serving>& than) {
         QStringList names;
@@ -121,10 +121,10 @@ QStringList differences(const Lesson& before, const Lesson& after) {
     dishes += dishesOnly(after.servings, before.servings);
     dishes.removeDuplicates();
     for (const QString& dish : dishes) {
-        different << Text::tr("the dish “%1”").arg(dish);
+        different << tr("the dish “%1”").arg(dish);
     }
     if (before.choices != after.choices) {
-        different << Text::tr("what is done ahead, swapped in or split into batches");
+        different << tr("what is done ahead, swapped in or split into batches");
     }
     return different;
 }

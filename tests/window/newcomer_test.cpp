@@ -183,6 +183,7 @@ TEST_F(Newcomer, DoesTenThings) {
         expected.placements[simmer_] =
             completePlacement(document().index(), task, Instant::atMinutes(-43), frontRight);
         QTest::mouseClick(findNamed<QPushButton>(*shelf, "Pick up"), Qt::LeftButton);
+        view().reveal({Instant::atMinutes(-46), Instant::atMinutes(-40)}, frontRight.equipment);
         const QPoint to = spotOf(Instant::atMinutes(-43), frontRight);
         move(to);
         click(to);
