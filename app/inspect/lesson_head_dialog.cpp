@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QGroupBox>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -61,7 +62,9 @@ LessonHeadDialog::LessonHeadDialog(LessonDocument& document, const QLocale& loca
     outer->addWidget(buttons);
     fillClocks();
     area->setMinimumWidth(page->sizeHint().width() + 2 * column->contentsMargins().left());
-    resize(sizeHint().width(), 620);
+    constexpr int high = 620;
+    constexpr int frame = 60;  // of the desktop's title bar
+    resize(sizeHint().width(), std::min(high, screen()->availableGeometry().height() - frame));
 }
 
 // ---- the parts ----
