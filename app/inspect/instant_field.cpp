@@ -42,4 +42,13 @@ void InstantField::moveBy(qint64 seconds) {
     clock_->setMoment(clock_->wallClock().addSecs(seconds));
 }
 
+QString readTimes(ClockField& serving, std::initializer_list<InstantField*> others) {
+    serving.read();
+    QString why = serving.refusal();
+    for (InstantField* field : others) {
+        why = why.isEmpty() ? field->readTyped() : why;
+    }
+    return why;
+}
+
 }  // namespace rangeline

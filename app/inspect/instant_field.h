@@ -3,6 +3,7 @@
 
 #include <QCheckBox>
 #include <QTimeZone>
+#include <initializer_list>
 #include <optional>
 
 #include "base/units.h"
@@ -34,5 +35,8 @@ class InstantField : public QWidget {
     QCheckBox* set_;
     ClockField* clock_;
 };
+
+/// Takes over what is typed in all of them; why the first that is no time is none, or nothing.
+QString readTimes(ClockField& serving, std::initializer_list<InstantField*> others);
 
 }  // namespace rangeline

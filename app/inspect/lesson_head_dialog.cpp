@@ -305,23 +305,14 @@ void LessonHeadDialog::addDishesOf(const QString& path) {
     why_->hide();
 }
 
-/// Why a time typed is none; empty: all are.
-QString LessonHeadDialog::readTimes() {
-    serving_->read();
-    QString why = serving_->refusal();
-    for (InstantField* field : {opens_, cooking_, tasting_, out_}) {
-        why = why.isEmpty() ? field->readTyped() : why;
-    }
-    return why;
-}
-
 void LessonHeadDialog::refuse(const QString& why) {
     why_->setText(why);
     why_->show();
 }
 
 void LessonHeadDialog::accept() {
-    if (const QString why = readTimes(); !why.isEmpty()) {
+    if (const QString why = readTimes(*serving_, {opens_, cooking_, tasting_, out_});
+        !why.isEmpty()) {
         refuse(why);
         return;
     }

@@ -38,7 +38,6 @@ class LessonHeadDialog : public QDialog {
     void fillClocks();
     void servingMoved();
     void judgeOrder();
-    QString readTimes();
     void refuse(const QString& why);
     QDateTime servingMoment() const;
     Head filledHead() const;

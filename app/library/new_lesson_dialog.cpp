@@ -152,8 +152,7 @@ QWidget* NewLessonDialog::makeWho() {
 QWidget* NewLessonDialog::makeWhen(const QDateTime& now) {
     auto* box = new QGroupBox(tr("When"), this);
     auto* form = new QFormLayout(box);
-    serving_ = new ClockField(locale_, ClockField::Shows::DateAndTime, box);
-    serving_->setAccessibleName(tr("Served at"));
+    serving_ = new ClockField(tr("Served at"), locale_, ClockField::Shows::DateAndTime, box);
     form->addRow(tr("&Served at"), serving_);
     opens_ = new InstantField(tr("The kitchen opens"), locale_, box);
     cooking_ = new InstantField(tr("Cooking may start"), locale_, box);
@@ -169,6 +168,14 @@ QWidget* NewLessonDialog::makeWhen(const QDateTime& now) {
         field->setInstant({}, evening);
         form->addRow(field);
     }
+    // What has no time of its own yet follows serving, to start from there.
+    connect(serving_, &ClockField::edited, this, [this, before = serving_->wallClock()]() mutable {
+        const qint64 by = before.secsTo(serving_->wallClock());
+        for (InstantField* field : {opens_, cooking_, tasting_, out_}) {
+            field->moveBy(by);
+        }
+        before = serving_->wallClock();
+    });
     return box;
 }
 
@@ -350,6 +357,11 @@ void NewLessonDialog::say(const BookFault& fault) {
 
 void NewLessonDialog::accept() {
     if (!ready_ || !desk_.isWritable()) {
+        return;
+    }
+    if (const QString why = readTimes(*serving_, {opens_, cooking_, tasting_, out_});
+        !why.isEmpty()) {
+        says_->setText(why);
         return;
     }
     make_->setEnabled(false);
