@@ -7,7 +7,7 @@ build_packages=(cmake ninja-build g++ qt6-base-dev libqt6svg6-dev libqt6sql6-sql
     libsqlite3-dev libgl-dev
     fonts-dejavu-core)
 test_packages=(libgtest-dev libgmock-dev libbenchmark-dev poppler-utils python3-jsonschema python3-icalendar xvfb xauth
-    minizinc)
+    minizinc units)
 
 # usage TEXT: prints it and ends; 2 for wrong usage.
 usage() {

@@ -43,8 +43,11 @@ constexpr std::array printOptions = {
     Option{"-o", "OUT.pdf", QT_TRANSLATE_NOOP("Command", "the PDF to write")},
     Option{"--sheet", "NAME",
            QT_TRANSLATE_NOOP("Command", "timeline, unless given; all for every sheet")},
-    Option{"--paper", "a4|letter",
+    Option{"--paper", "a4|a3|letter",
            QT_TRANSLATE_NOOP("Command", "letter for °F lessons, else a4, unless given")},
+    Option{"--classes", "N",
+           QT_TRANSLATE_NOOP("Command", "buy for the lesson given so often (1 unless given)")},
+    cook,
     json,
 };
 

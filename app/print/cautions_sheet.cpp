@@ -110,8 +110,8 @@ QString cautionsTitle() {
     return words("Techniques and cautions");
 }
 
-SheetPages makeCautions(const TimelineInput& input, const PageLayout& layout) {
-    TextSheet sheet(input, layout, cautionsTitle());
+SheetPages makeCautions(const TimelineInput& input, const SheetSetup& setup) {
+    TextSheet sheet(input, setup.layout, cautionsTitle());
     sheet.section(cautionsTitle(), [&](TextFlow& flow) {
         addHazards(input, flow);
         addCautions(input, flow);

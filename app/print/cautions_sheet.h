@@ -6,6 +6,6 @@ namespace rangeline {
 
 QString cautionsTitle();
 /// Techniques, what to mind at which step, allergens.
-SheetPages makeCautions(const TimelineInput& input, const PageLayout& layout);
+SheetPages makeCautions(const TimelineInput& input, const SheetSetup& setup);
 
 }  // namespace rangeline

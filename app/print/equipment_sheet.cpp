@@ -44,23 +44,38 @@ class EquipmentLists {
         Rows rows;
         const UnitTable& units = index_.stations().wares;
         for (std::size_t item = 0; item < index_.kitchen().wares.size(); ++item) {
-            std::vector<Interval> taken;
-            for (int unit = 0; unit < units.size(); ++unit) {
-                if (units[unit].item == static_cast<int>(item)) {
-                    for (const WareUse& use : index_.wareUses(unit)) {
-                        taken.push_back(use.interval);
-                    }
-                }
-            }
-            const int most = mostAtOnce(taken);
-            if (most > 0) {
-                const Ware& ware = index_.kitchen().wares[item];
-                rows.push_back({{},
-                                q(ware.name),
-                                lengthText(ware.width, index_.lesson().head.units, locale_),
-                                locale_.toString(most),
-                                locale_.toString(unitsOf(units, static_cast<int>(item)))});
-            }
+            const Ware& ware = index_.kitchen().wares[item];
+            addRow(
+                units, static_cast<int>(item), q(ware.name),
+                lengthText(ware.width, index_.lesson().head.units, locale_),
+                [this](int unit) { return index_.wareUses(unit); }, rows);
+        }
+        return rows;
+    }
+
+    /// The same for what is on the range and in the room.
+    Rows placesAtOnce() const {
+        Rows rows;
+        const Kitchen& kitchen = index_.kitchen();
+        const Stations& stations = index_.stations();
+        for (std::size_t item = 0; item < kitchen.burners.size(); ++item) {
+            const Burner& burner = kitchen.burners[item];
+            addRow(
+                stations.burners, static_cast<int>(item), q(burner.name),
+                burner.power ? powerText(*burner.power) : QString(),
+                [this](int unit) { return index_.burnerUses(unit); }, rows);
+        }
+        for (std::size_t item = 0; item < kitchen.ovens.size(); ++item) {
+            addRow(
+                stations.ovens, static_cast<int>(item), q(kitchen.ovens[item].name),
+                words("%1 slots").arg(locale_.toString(kitchen.ovens[item].slots)),
+                [this](int unit) { return index_.ovenUses(unit); }, rows);
+        }
+        for (std::size_t item = 0; item < kitchen.pools.size(); ++item) {
+            addRow(
+                stations.pools, static_cast<int>(item), q(kitchen.pools[item].name),
+                words("room for %1").arg(locale_.toString(kitchen.pools[item].capacity)),
+                [this](int unit) { return index_.poolUses(unit); }, rows);
         }
         return rows;
     }
@@ -81,6 +96,47 @@ class EquipmentLists {
     }
 
   private:
+    template <class Uses>
+    static std::vector<Interval> intervalsOf(const UnitTable& units, int item, int group,
+                                             const Uses& usesOf) {
+        std::vector<Interval> taken;
+        for (int unit = 0; unit < units.size(); ++unit) {
+            if (units[unit].item == item && (group < 0 || units[unit].group == group)) {
+                for (const auto& use : usesOf(unit)) {
+                    taken.push_back(use.interval);
+                }
+            }
+        }
+        return taken;
+    }
+
+    /// Nothing where it is not used. With several groups the most of any one group stands beside.
+    template <class Uses>
+    void addRow(const UnitTable& units, int item, const QString& name, const QString& size,
+                const Uses& usesOf, Rows& rows) const {
+        const int most = mostAtOnce(intervalsOf(units, item, -1, usesOf));
+        if (most == 0) {
+            return;
+        }
+        const int groups = index_.lesson().head.groups.count;
+        std::vector<QString> row = {
+            {}, name, size, locale_.toString(most), locale_.toString(unitsOf(units, item))};
+        if (groups > 1) {
+            int ofOne = 0;
+            for (int group = 0; group < groups; ++group) {
+                ofOne = std::max(ofOne, mostAtOnce(intervalsOf(units, item, group, usesOf)));
+            }
+            row.insert(row.begin() + 3, locale_.toString(ofOne));
+        }
+        rows.push_back(std::move(row));
+    }
+
+    QString powerText(const Power& power) const {
+        const QString amount = locale_.toString(static_cast<qlonglong>(power.amount));
+        return power.unit == Power::Unit::Watt ? words("%1 W").arg(amount)
+                                               : words("%1 Btu/h").arg(amount);
+    }
+
     static int unitsOf(const UnitTable& units, int item) {
         int count = 0;
         for (int unit = 0; unit < units.size(); ++unit) {
@@ -123,22 +179,27 @@ QString equipmentTitle() {
     return words("Equipment and washing-up");
 }
 
-SheetPages makeEquipment(const TimelineInput& input, const PageLayout& layout) {
-    TextSheet sheet(input, layout, equipmentTitle());
+SheetPages makeEquipment(const TimelineInput& input, const SheetSetup& setup) {
+    TextSheet sheet(input, setup.layout, equipmentTitle());
     const EquipmentLists lists(input);
-    const Rows atOnce = lists.atOnce();
-    const Rows again = lists.usedAgain();
-    if (atOnce.empty()) {
-        return sheet.finish();
+    std::vector<TableColumn> columns = {{{}, 3, FontRole::Body, CellKind::Tick},
+                                        {words("What"), 40},
+                                        {words("Size"), 20},
+                                        {words("Most in use at once"), 25, FontRole::BodyStrong},
+                                        {words("At hand"), 13}};
+    if (input.text.lesson.head.groups.count > 1) {
+        columns.insert(columns.begin() + 3, {words("By one group"), 17});
     }
+    const auto add = [&](const QString& title, const Rows& rows, TextFlow& flow) {
+        if (!rows.empty()) {
+            flow.heading(title, 3);
+            flow.table(columns, rows);
+        }
+    };
     sheet.section(equipmentTitle(), [&](TextFlow& flow) {
-        flow.heading(words("Pans, boards and tools"), 3);
-        flow.table({{{}, 3, FontRole::Body, CellKind::Tick},
-                    {words("What"), 46},
-                    {words("Width"), 15},
-                    {words("Most in use at once"), 25, FontRole::BodyStrong},
-                    {words("At hand"), 13}},
-                   atOnce);
+        add(words("Pans, boards and tools"), lists.atOnce(), flow);
+        add(words("Burners, ovens and places"), lists.placesAtOnce(), flow);
+        const Rows again = lists.usedAgain();
         if (!again.empty()) {
             flow.heading(words("Used again: clean by"), 3);
             flow.table({{words("What"), 28},

@@ -19,22 +19,59 @@ QString noteText(const Ingredient& ingredient) {
     return parts.join(words(", "));
 }
 
-void addComponent(const Component& component, const Serving& serving, const QLocale& locale,
-                  TextFlow& flow) {
-    std::vector<std::vector<QString>> rows;
-    for (const Ingredient& it : component.ingredients) {
-        const QString amount =
-            it.amount ? amountText(scaledAmount(it, serving), locale) : words("to taste");
-        rows.push_back({{}, amount, q(it.name), q(it.cut), noteText(it)});
+class MiseEnPlace {
+  public:
+    MiseEnPlace(const Lesson& lesson, const QLocale& locale) : lesson_(lesson), locale_(locale) {}
+
+    void fill(const Serving& serving, TextFlow& flow) const {
+        const QString covers =
+            words("%1, for %2 covers").arg(q(serving.dish.name), locale_.toString(serving.covers));
+        flow.paragraph(
+            groups() > 1
+                ? words("%1, for each of %2 groups").arg(covers, locale_.toString(groups()))
+                : covers,
+            FontRole::BodyStrong);
+        for (const Component& component : serving.dish.components) {
+            if (!component.ingredients.empty()) {
+                addComponent(component, serving, flow);
+            }
+        }
     }
-    flow.heading(q(component.name), 4);
-    flow.table({{{}, 3, FontRole::Body, CellKind::Tick},
-                {words("Amount"), 16, FontRole::BodyStrong},
-                {words("What"), 32},
-                {words("Cut"), 27},
-                {words("Note"), 24}},
-               rows);
-}
+
+  private:
+    int groups() const { return lesson_.head.groups.count; }
+
+    QString amount(const Ingredient& it, const Serving& serving, int times) const {
+        return it.amount ? amountText(scaledAmount(it, serving, times), locale_)
+                         : words("to taste");
+    }
+
+    void addComponent(const Component& component, const Serving& serving, TextFlow& flow) const {
+        std::vector<TableColumn> columns = {{{}, 3, FontRole::Body, CellKind::Tick},
+                                            {words("Amount"), 16, FontRole::BodyStrong},
+                                            {words("What"), 32},
+                                            {words("Cut"), 27},
+                                            {words("Note"), 24}};
+        if (groups() > 1) {
+            columns[1].title = words("A group");
+            columns.insert(columns.begin() + 2, {words("In all"), 14});
+        }
+        std::vector<std::vector<QString>> rows;
+        for (const Ingredient& it : component.ingredients) {
+            std::vector<QString> row = {
+                {}, amount(it, serving, 1), q(it.name), q(it.cut), noteText(it)};
+            if (groups() > 1) {
+                row.insert(row.begin() + 2, amount(it, serving, groups()));
+            }
+            rows.push_back(std::move(row));
+        }
+        flow.heading(q(component.name), 4);
+        flow.table(columns, rows);
+    }
+
+    const Lesson& lesson_;
+    QLocale locale_;
+};
 
 }  // namespace
 
@@ -42,26 +79,11 @@ QString miseEnPlaceTitle() {
     return words("Mise en place");
 }
 
-SheetPages makeMiseEnPlace(const TimelineInput& input, const PageLayout& layout) {
-    TextSheet sheet(input, layout, miseEnPlaceTitle());
-    const Lesson& lesson = input.text.lesson;
-    for (const Serving& serving : lesson.servings) {
-        const QString covers =
-            words("%1, for %2 covers")
-                .arg(q(serving.dish.name), input.text.locale.toString(serving.covers));
-        sheet.section(miseEnPlaceTitle(), [&](TextFlow& flow) {
-            flow.paragraph(
-                lesson.head.groups.count > 1
-                    ? words("%1, for each of %2 groups")
-                          .arg(covers, input.text.locale.toString(lesson.head.groups.count))
-                    : covers,
-                FontRole::BodyStrong);
-            for (const Component& component : serving.dish.components) {
-                if (!component.ingredients.empty()) {
-                    addComponent(component, serving, input.text.locale, flow);
-                }
-            }
-        });
+SheetPages makeMiseEnPlace(const TimelineInput& input, const SheetSetup& setup) {
+    TextSheet sheet(input, setup.layout, miseEnPlaceTitle());
+    const MiseEnPlace lists(input.text.lesson, input.text.locale);
+    for (const Serving& serving : input.text.lesson.servings) {
+        sheet.section(miseEnPlaceTitle(), [&](TextFlow& flow) { lists.fill(serving, flow); });
     }
     return sheet.finish();
 }

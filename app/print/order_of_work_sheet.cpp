@@ -15,29 +15,26 @@ namespace {
 
 class OrderMaker {
   public:
-    OrderMaker(const TimelineInput& input, const PageLayout& layout, bool toFill)
+    OrderMaker(const TimelineInput& input, const SheetSetup& setup, bool toFill)
         : input_(input),
+          only_(setup.cook),
           toFill_(toFill),
           model_(buildTimeline(input)),
           plan_(planRows(input.index, input.text)),
           clock_(input.text.lesson.head, input.text.locale),
-          sheet_(input, layout, toFill ? orderToFillTitle() : orderOfWorkTitle()) {
+          sheet_(input, setup.layout, toFill ? orderToFillTitle() : orderOfWorkTitle()) {
         for (const NumberedRow& row : numberedRows(model_, plan_)) {
             rows_.emplace(row.row.key, row);
         }
     }
 
     SheetPages run() {
-        sheet_.section(words("Order of work: everyone"), [&](TextFlow& flow) {
-            addEveryone(flow);
-            addNotPlaced(flow);
-        });
+        if (!only_) {
+            addForAll();
+        }
         for (int cook = 0; cook < input_.index.stations().cooks.size(); ++cook) {
-            const std::vector<CookStretch> stretches = cookStretches(input_.index, cook);
-            const QString name = Names(input_.text).equipment({EquipmentSort::Cook, cook});
-            if (!stretches.empty()) {
-                sheet_.section(words("Order of work: %1").arg(name),
-                               [&](TextFlow& flow) { addCook(stretches, flow); });
+            if (!only_ || input_.index.cookOf(cook).id == *only_) {
+                addCookSection(cook);
             }
         }
         return sheet_.finish();
@@ -75,11 +72,36 @@ class OrderMaker {
         lastMark_.reset();
     }
 
-    void addEveryone(TextFlow& flow) {
+    void addForAll() {
+        sheet_.section(words("Order of work: everyone"), [&](TextFlow& flow) {
+            addSteps(std::nullopt, flow);
+            addNotPlaced(flow);
+        });
+        const Groups& groups = input_.text.lesson.head.groups;
+        for (int group = 0; groups.count > 1 && group < groups.count; ++group) {
+            const QString served = clock_.at(Instant::serving() + groups.stagger * group);
+            sheet_.section(words("Order of work: group %1, served at %2")
+                               .arg(input_.text.locale.toString(group + 1), served),
+                           [&](TextFlow& flow) { addSteps(group, flow); });
+        }
+    }
+
+    void addCookSection(int cook) {
+        const std::vector<CookStretch> stretches = cookStretches(input_.index, cook);
+        if (!stretches.empty()) {
+            const QString name = Names(input_.text).equipment({EquipmentSort::Cook, cook});
+            sheet_.section(words("Order of work: %1").arg(name),
+                           [&](TextFlow& flow) { addCook(stretches, flow); });
+        }
+    }
+
+    /// Of one group, or of all.
+    void addSteps(std::optional<int> group, TextFlow& flow) {
         std::vector<Row> rows;
         for (const TimelineItem& item : model_.items) {
             const auto found = rows_.find(item.key);
-            if (found == rows_.end()) {
+            if (found == rows_.end() ||
+                (group && input_.index.groupOf(input_.index.nodeOf(item.key)) != *group)) {
                 continue;
             }
             const PlanRow& row = found->second.row;
@@ -147,6 +169,7 @@ class OrderMaker {
     }
 
     const TimelineInput& input_;
+    std::optional<CookId> only_;
     bool toFill_;
     TimelineModel model_;
     std::vector<PlanRow> plan_;
@@ -162,16 +185,16 @@ QString orderOfWorkTitle() {
     return words("Order of work");
 }
 
-SheetPages makeOrderOfWork(const TimelineInput& input, const PageLayout& layout) {
-    return OrderMaker(input, layout, false).run();
+SheetPages makeOrderOfWork(const TimelineInput& input, const SheetSetup& setup) {
+    return OrderMaker(input, setup, false).run();
 }
 
 QString orderToFillTitle() {
     return words("Order of work to fill in");
 }
 
-SheetPages makeOrderToFill(const TimelineInput& input, const PageLayout& layout) {
-    return OrderMaker(input, layout, true).run();
+SheetPages makeOrderToFill(const TimelineInput& input, const SheetSetup& setup) {
+    return OrderMaker(input, setup, true).run();
 }
 
 }  // namespace rangeline

@@ -1,9 +1,25 @@
 #include "print/page_layout.h"
 
+#include <array>
+
 namespace rangeline {
 
+namespace {
+
+constexpr std::array kinds = {
+    PaperKind{Paper::A4, "a4", "A4", QPageSize::A4},
+    PaperKind{Paper::Letter, "letter", "Letter", QPageSize::Letter},
+    PaperKind{Paper::A3, "a3", "A3", QPageSize::A3},
+};
+
+}  // namespace
+
+std::span<const PaperKind> papers() {
+    return kinds;
+}
+
 QPageLayout PageLayout::qtLayout() const {
-    const QPageSize page(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter);
+    const QPageSize page(kinds[static_cast<std::size_t>(paper)].size);
     const auto turned =
         orientation == Orientation::Landscape ? QPageLayout::Landscape : QPageLayout::Portrait;
     return QPageLayout(page, turned, QMarginsF());

@@ -7,7 +7,7 @@
 
 #include "base/result.h"
 #include "model/fault.h"
-#include "print/sheets.h"
+#include "print/print_job.h"
 
 namespace rangeline {
 
@@ -17,12 +17,6 @@ inline constexpr double pixelsPerPoint = 10;
 /// The pages as PDF in grey, fonts embedded. CannotWrite if no fonts are installed, since all text
 /// would be lost. Needs a QGuiApplication.
 Result<QByteArray, Fault> writePdf(const SheetPages& sheet, const PageLayout& layout);
-
-/// A sheet and the paper that it was made for.
-struct PrintedSheet {
-    SheetPages pages;
-    PageLayout layout;
-};
 
 /// Several sheets one after the other. Requires at least one.
 Result<QByteArray, Fault> writePdf(std::span<const PrintedSheet> sheets, const QString& title);

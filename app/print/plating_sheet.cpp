@@ -5,6 +5,7 @@
 #include "print/print_text.h"
 #include "print/text_sheet.h"
 #include "text/plan_text.h"
+#include "timeline/place_text.h"
 
 namespace rangeline {
 namespace {
@@ -40,7 +41,35 @@ void addToSettle(TextFlow& flow) {
     flow.table({{{}, 30}, {{}, 70, FontRole::Body, CellKind::Blank}}, rows);
 }
 
-void addServing(const TimelineInput& input, int number, TextFlow& flow) {
+/// An empty plate to draw the order into, with the hours of a clock as plates are described.
+void addSketch(const TextMeasure& measure, TextFlow& flow) {
+    constexpr double diameter = 170;
+    constexpr double rim = 22;
+    flow.heading(words("Sketch of the plate"), 3);
+    const double label = measure.lineHeight(FontRole::Small);
+    flow.figure(diameter + 2 * label, [&](Picture& page, const QRectF& room) {
+        const QRectF plate(room.left() + label + measure.width(FontRole::Small, words("9")),
+                           room.top() + label, diameter, diameter);
+        for (const double inset : {0.0, rim}) {
+            page.push_back({RoundShape{plate.adjusted(inset, inset, -inset, -inset), Colour::Paper,
+                                       Colour::Outline, inset == 0 ? 1.2 : 0.6, Stroke::Solid},
+                            Part::Page});
+        }
+        const auto hour = [&](const QString& text, const QPointF& centre) {
+            addText(measure, page, Part::Page, -1,
+                    {text, {}, FontRole::Small, Colour::InkSoft, Align::Centre},
+                    QRectF(centre.x() - label, centre.y() - label / 2, 2 * label, label));
+        };
+        const QPointF middle = plate.center();
+        hour(words("12"), {middle.x(), plate.top() - label / 2});
+        hour(words("3"), {plate.right() + label * 0.6, middle.y()});
+        hour(words("6"), {middle.x(), plate.bottom() + label / 2});
+        hour(words("9"), {plate.left() - label * 0.6, middle.y()});
+    });
+}
+
+void addServing(const TimelineInput& input, int number, const TextMeasure& measure,
+                TextFlow& flow) {
     const Lesson& lesson = input.text.lesson;
     const Serving& serving = at(lesson.servings, number);
     const QLocale& locale = input.text.locale;
@@ -65,6 +94,7 @@ void addServing(const TimelineInput& input, int number, TextFlow& flow) {
                     {words("Takes"), 14}},
                    rows);
     }
+    addSketch(measure, flow);
     addToSettle(flow);
 }
 
@@ -74,11 +104,12 @@ QString platingTitle() {
     return words("Plating");
 }
 
-SheetPages makePlating(const TimelineInput& input, const PageLayout& layout) {
-    TextSheet sheet(input, layout, platingTitle());
+SheetPages makePlating(const TimelineInput& input, const SheetSetup& setup) {
+    TextSheet sheet(input, setup.layout, platingTitle());
     for (int serving = 0; serving < static_cast<int>(input.text.lesson.servings.size());
          ++serving) {
-        sheet.section(platingTitle(), [&](TextFlow& flow) { addServing(input, serving, flow); });
+        sheet.section(platingTitle(),
+                      [&](TextFlow& flow) { addServing(input, serving, sheet.measure(), flow); });
     }
     return sheet.finish();
 }

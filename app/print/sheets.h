@@ -2,6 +2,7 @@
 // The sheets that a lesson can be printed as. Adding one is a file with its function and a row in
 // sheets.cpp.
 
+#include <optional>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -20,12 +21,19 @@ struct SheetPages {
     std::vector<Picture> pages;
 };
 
+/// How a lesson is to be printed.
+struct SheetSetup {
+    PageLayout layout;
+    std::optional<CookId> cook{};  ///< only this cook's work, where a sheet lists work
+    int classes = 1;               ///< how often the lesson is given; for what is bought
+};
+
 struct Sheet {
     std::string_view key;  ///< as given on the command line
     QString (*title)();
     Orientation orientation;  ///< unless the cook wants another
     /// Needs a QGuiApplication, for the fonts. The same input gives the same pages.
-    SheetPages (*make)(const TimelineInput& input, const PageLayout& layout);
+    SheetPages (*make)(const TimelineInput& input, const SheetSetup& setup);
     bool inAll = true;  ///< printed when all sheets are asked for
 };
 

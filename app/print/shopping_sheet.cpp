@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "model/measures.h"
 #include "model/scaled_amount.h"
 #include "print/print_text.h"
 #include "print/text_sheet.h"
@@ -12,22 +13,21 @@ namespace {
 
 /// One ingredient with what all dishes want of it.
 struct Bought {
-    std::vector<Amount> perGroup;  ///< one for each unit
-    std::vector<Amount> total;
+    std::vector<Amount> perGroup;
+    std::vector<Amount> inAll;
     bool toTaste = false;
     QStringList notes;
-    QStringList dishes;
+    QStringList components;
 };
 
-void add(std::vector<Amount>& sums, const Amount& amount) {
-    const auto same = std::ranges::find(sums, amount.unit, &Amount::unit);
-    if (same == sums.end()) {
-        sums.push_back(amount);
-        return;
+/// By kind, then by name; what has no kind comes last.
+struct Shelf {
+    bool operator<(const Shelf& other) const {
+        return std::pair(kind.isEmpty(), kind) < std::pair(other.kind.isEmpty(), other.kind);
     }
-    same->low = same->low + amount.low;
-    same->high = same->high + amount.high;
-}
+    QString kind;
+};
+using List = std::map<Shelf, std::map<QString, Bought>>;
 
 void addOnce(QStringList& list, const std::string& text) {
     if (!text.empty() && !list.contains(q(text))) {
@@ -35,29 +35,45 @@ void addOnce(QStringList& list, const std::string& text) {
     }
 }
 
-std::map<QString, Bought> everythingOf(const Lesson& lesson) {
-    std::map<QString, Bought> list;
+void add(const Ingredient& it, const Serving& serving, int times, Bought& bought) {
+    if (it.amount) {
+        bought.perGroup.push_back(amountToBuy(it, serving));
+        bought.inAll.push_back(amountToBuy(it, serving, times));
+    } else {
+        bought.toTaste = true;
+    }
+    addOnce(bought.notes, it.note);
+}
+
+/// A finished twin of one of its steps is swapped in, so that everything in it is needed again.
+bool hasTwin(const Component& component, const std::vector<SwapIn>& swapIns) {
+    return std::ranges::any_of(component.steps, [&](const Step& step) {
+        return std::ranges::find(swapIns, step.id, &SwapIn::step) != swapIns.end();
+    });
+}
+
+List everythingOf(const Lesson& lesson, int times) {
+    List list;
     for (const Serving& serving : lesson.servings) {
         for (const Component& component : serving.dish.components) {
             for (const Ingredient& it : component.ingredients) {
-                Bought& bought = list[q(it.name)];
-                if (it.amount) {
-                    add(bought.perGroup, scaledAmount(it, serving));
-                    add(bought.total, scaledAmount(it, serving, lesson.head.groups.count));
-                } else {
-                    bought.toTaste = true;
+                Bought& bought = list[{q(it.kind)}][q(it.name)];
+                add(it, serving, times, bought);
+                addOnce(bought.components, component.name);
+                if (hasTwin(component, lesson.choices.swapIns)) {
+                    add(it, serving, times, bought);
+                    addOnce(bought.components,
+                            words("the twin of %1").arg(q(component.name)).toStdString());
                 }
-                addOnce(bought.notes, it.note);
-                addOnce(bought.dishes, component.name);
             }
         }
     }
     return list;
 }
 
-QString sumText(const std::vector<Amount>& sums, bool toTaste, const QLocale& locale) {
+QString sumText(const std::vector<Amount>& amounts, bool toTaste, const QLocale& locale) {
     QStringList parts;
-    for (const Amount& sum : sums) {
+    for (const Amount& sum : addedUp(amounts)) {
         parts << amountText(sum, locale);
     }
     if (toTaste) {
@@ -66,32 +82,68 @@ QString sumText(const std::vector<Amount>& sums, bool toTaste, const QLocale& lo
     return parts.join(words(" + "));
 }
 
-void addList(const TimelineInput& input, TextFlow& flow) {
-    const int groups = input.text.lesson.head.groups.count;
-    std::vector<TableColumn> columns = {{{}, 3, FontRole::Body, CellKind::Tick},
-                                        {words("Amount"), 22, FontRole::BodyStrong},
-                                        {words("What"), 30},
-                                        {words("Note"), 18},
-                                        {words("For"), 32}};
-    if (groups > 1) {
-        columns.insert(columns.begin() + 2, {words("Each group"), 20});
-        columns[1].title = words("In all");
-    }
-    std::vector<std::vector<QString>> rows;
-    for (const auto& [name, bought] : everythingOf(input.text.lesson)) {
-        std::vector<QString> row = {{},
-                                    sumText(bought.total, bought.toTaste, input.text.locale),
-                                    name,
-                                    bought.notes.join(words(", ")),
-                                    bought.dishes.join(words(", "))};
-        if (groups > 1) {
-            row.insert(row.begin() + 2,
-                       sumText(bought.perGroup, bought.toTaste, input.text.locale));
+class ShoppingList {
+  public:
+    ShoppingList(const TimelineInput& input, const SheetSetup& setup)
+        : lesson_(input.text.lesson),
+          locale_(input.text.locale),
+          times_(lesson_.head.groups.count * setup.classes),
+          classes_(setup.classes) {}
+
+    void fill(TextFlow& flow) const {
+        flow.paragraph(forWhom(), FontRole::BodyStrong);
+        const List list = everythingOf(lesson_, times_);
+        for (const auto& [shelf, things] : list) {
+            if (list.size() > 1) {
+                flow.heading(shelf.kind.isEmpty() ? words("Other") : sentenceCase(shelf.kind), 3);
+            }
+            flow.table(columns(), rows(things));
         }
-        rows.push_back(std::move(row));
     }
-    flow.table(columns, rows);
-}
+
+  private:
+    QString forWhom() const {
+        if (classes_ == 1 && lesson_.head.groups.count == 1) {
+            return words("As bought, with what is peeled and trimmed off.");
+        }
+        return words("As bought, for %1 groups in each of %2 classes.")
+            .arg(locale_.toString(lesson_.head.groups.count), locale_.toString(classes_));
+    }
+
+    std::vector<TableColumn> columns() const {
+        std::vector<TableColumn> made = {{{}, 3, FontRole::Body, CellKind::Tick},
+                                         {words("Amount"), 22, FontRole::BodyStrong},
+                                         {words("What"), 30},
+                                         {words("Note"), 18},
+                                         {words("For"), 32}};
+        if (times_ > 1) {
+            made.insert(made.begin() + 2, {words("One group"), 20});
+            made[1].title = words("In all");
+        }
+        return made;
+    }
+
+    std::vector<std::vector<QString>> rows(const std::map<QString, Bought>& things) const {
+        std::vector<std::vector<QString>> made;
+        for (const auto& [name, bought] : things) {
+            std::vector<QString> row = {{},
+                                        sumText(bought.inAll, bought.toTaste, locale_),
+                                        name,
+                                        bought.notes.join(words(", ")),
+                                        bought.components.join(words(", "))};
+            if (times_ > 1) {
+                row.insert(row.begin() + 2, sumText(bought.perGroup, bought.toTaste, locale_));
+            }
+            made.push_back(std::move(row));
+        }
+        return made;
+    }
+
+    const Lesson& lesson_;
+    QLocale locale_;
+    int times_;
+    int classes_;
+};
 
 }  // namespace
 
@@ -99,9 +151,18 @@ QString shoppingTitle() {
     return words("Shopping list");
 }
 
-SheetPages makeShopping(const TimelineInput& input, const PageLayout& layout) {
-    TextSheet sheet(input, layout, shoppingTitle());
-    sheet.section(shoppingTitle(), [&](TextFlow& flow) { addList(input, flow); });
+SheetPages makeShopping(const TimelineInput& input, const SheetSetup& setup) {
+    TextSheet sheet(input, setup.layout, shoppingTitle());
+    const auto& servings = input.text.lesson.servings;
+    const bool any = std::ranges::any_of(servings, [](const Serving& serving) {
+        return std::ranges::any_of(serving.dish.components, [](const Component& component) {
+            return !component.ingredients.empty();
+        });
+    });
+    if (any) {
+        sheet.section(shoppingTitle(),
+                      [&](TextFlow& flow) { ShoppingList(input, setup).fill(flow); });
+    }
     return sheet.finish();
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <ranges>
+#include <span>
 
 #include "print/legend.h"
 #include "print/lesson_facts.h"
@@ -10,6 +12,7 @@
 #include "print/pdf_writer.h"
 #include "print/print_text.h"
 #include "print/timeline_pages.h"
+#include "timeline/place_text.h"
 #include "timeline/primitives_qt.h"
 #include "timeline/timeline_painter.h"
 
@@ -18,25 +21,42 @@ namespace {
 
 /// Tried from the largest on: whatever takes no more pages than the smallest does.
 constexpr std::array enlargements = {1.35, 1.2, 1.1, 1.0};
+/// For reading across the room.
+constexpr std::array wallEnlargement = {2.0};
 constexpr double legendGap = 6;
 
 class SheetMaker {
   public:
-    SheetMaker(const TimelineInput& input, const PageLayout& layout)
+    SheetMaker(const TimelineInput& input, const SheetSetup& setup, bool wall)
         : input_(input),
-          layout_(layout),
+          wall_(wall),
+          layout_(setup.layout),
           model_(buildTimeline(input)),
           name_(q(input.text.lesson.head.name)),
           facts_(lessonFacts(input, words("listed at the end"))) {}
 
     SheetPages run() {
-        sheet_.title = words("%1: station timeline").arg(name_);
-        chooseSize();
+        sheet_.title = wall_ ? words("%1: timeline for the wall").arg(name_)
+                             : words("%1: station timeline").arg(name_);
+        chooseSize(wall_ ? std::span<const double>(wallEnlargement) : enlargements);
         const QtFonts fonts(sheet_.style, pixelsPerPoint);
         const PageFrame frame(layout_, fonts, name_, facts_);
-        for (const TimelinePage& page : split(fonts, sheet_.style)) {
+        const std::vector<TimelinePage> parts = split(fonts, sheet_.style);
+        for (const TimelinePage& page : parts) {
             addTimeline(fonts, page);
+            if (wall_) {
+                addJoints(fonts, parts, page);
+            }
         }
+        if (!wall_) {
+            addTables(fonts, frame);
+        }
+        addFeet(frame);
+        return std::move(sheet_);
+    }
+
+  private:
+    void addTables(const QtFonts& fonts, const PageFrame& frame) {
         TextFlow flow(fonts, frame.body(), [&] {
             Picture page;
             frame.addHead(page);
@@ -47,19 +67,20 @@ class SheetMaker {
         for (Picture& page : flow.takePages()) {
             sheet_.pages.push_back(std::move(page));
         }
+    }
+
+    void addFeet(const PageFrame& frame) {
         const QString note = guidanceNote(input_.text.lesson.head.profile);
         const int pages = static_cast<int>(sheet_.pages.size());
         for (int page = 0; page < pages; ++page) {
             frame.addFoot(sheet_.pages[static_cast<std::size_t>(page)], note, page + 1, pages);
         }
-        return std::move(sheet_);
     }
 
-  private:
-    void chooseSize() {
+    void chooseSize(std::span<const double> factors) {
         std::size_t fewest = 0;
-        for (auto factor = enlargements.rbegin(); factor != enlargements.rend(); ++factor) {
-            const TimelineStyle style = styleOf(*factor);
+        for (const double factor : std::views::reverse(factors)) {
+            const TimelineStyle style = styleOf(factor);
             const std::size_t pages = split(QtFonts(style, pixelsPerPoint), style).size();
             if (fewest == 0 || pages <= fewest) {
                 fewest = pages;
@@ -84,7 +105,8 @@ class SheetMaker {
 
     QRectF timelineBody(const TextMeasure& measure, const TimelineStyle& style) const {
         const QRectF body = PageFrame(layout_, measure, name_, facts_).body();
-        return body.adjusted(0, 0, 0, -legendHeight(measure, style) - legendGap);
+        const double joints = wall_ ? measure.lineHeight(FontRole::Small) : 0;
+        return body.adjusted(0, joints, 0, -legendHeight(measure, style) - legendGap);
     }
 
     std::vector<TimelinePage> split(const TextMeasure& measure, const TimelineStyle& style) const {
@@ -107,7 +129,44 @@ class SheetMaker {
         sheet_.pages.push_back(std::move(picture));
     }
 
+    /// Where pages of the wall are cut and joined: on the left at the plot's edge, on the right at
+    /// the window's end, each with the page that comes there.
+    void addJoints(const QtFonts& fonts, const std::vector<TimelinePage>& parts,
+                   const TimelinePage& page) {
+        const QRectF body = timelineBody(fonts, sheet_.style);
+        const double left = body.left() + sheet_.style.headWidth;
+        const double right = left + page.unitsPerMinute * page.window.length().inMinutes();
+        const auto joint = [&](double x, Instant edge, bool begins) {
+            for (std::size_t other = 0; other < parts.size(); ++other) {
+                const Interval& window = parts[other].window;
+                if (parts[other].lanes == page.lanes &&
+                    (begins ? window.end : window.begin) == edge) {
+                    addJoint(fonts, x, body, other + 1, begins);
+                }
+            }
+        };
+        joint(left, page.window.begin, true);
+        joint(right, page.window.end, false);
+    }
+
+    void addJoint(const QtFonts& fonts, double x, const QRectF& body, std::size_t page,
+                  bool begins) {
+        Picture& picture = sheet_.pages.back();
+        picture.push_back(
+            {LineShape{{x, body.top()}, {x, body.bottom()}, Colour::Ink, 1.2, Stroke::Dashed},
+             Part::Page});
+        const QString text =
+            begins ? words("cut here, page %1 goes before") : words("page %1 is glued here");
+        const double height = fonts.lineHeight(FontRole::Small);
+        const QString fitted = text.arg(QString::number(page));
+        const double width = fonts.width(FontRole::Small, fitted);
+        const double from = begins ? x : x - width;
+        addText(fonts, picture, Part::Page, -1, {fitted, {}, FontRole::Small, Colour::Ink},
+                QRectF(from, body.top() - height, width, height));
+    }
+
     const TimelineInput& input_;
+    bool wall_;
     const PageLayout& layout_;
     TimelineModel model_;
     QString name_;
@@ -121,8 +180,16 @@ QString stationTimelineTitle() {
     return words("Station timeline");
 }
 
-SheetPages makeStationTimeline(const TimelineInput& input, const PageLayout& layout) {
-    return SheetMaker(input, layout).run();
+SheetPages makeStationTimeline(const TimelineInput& input, const SheetSetup& setup) {
+    return SheetMaker(input, setup, false).run();
+}
+
+QString wallTimelineTitle() {
+    return words("Timeline for the wall");
+}
+
+SheetPages makeWallTimeline(const TimelineInput& input, const SheetSetup& setup) {
+    return SheetMaker(input, setup, true).run();
 }
 
 }  // namespace rangeline

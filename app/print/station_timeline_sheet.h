@@ -8,6 +8,11 @@
 namespace rangeline {
 
 QString stationTimelineTitle();
-SheetPages makeStationTimeline(const TimelineInput& input, const PageLayout& layout);
+SheetPages makeStationTimeline(const TimelineInput& input, const SheetSetup& setup);
+
+QString wallTimelineTitle();
+/// Only the lanes, twice as large, over as many pages as they need: each says which page joins it
+/// and where to cut.
+SheetPages makeWallTimeline(const TimelineInput& input, const SheetSetup& setup);
 
 }  // namespace rangeline

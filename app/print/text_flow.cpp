@@ -33,6 +33,13 @@ void TextFlow::space(double height) {
     y_ += height;
 }
 
+void TextFlow::figure(double height,
+                      const std::function<void(Picture& page, const QRectF& room)>& paint) {
+    need(height);
+    paint(pages_.back(), QRectF(body_.left(), y_, body_.width(), height));
+    y_ += height;
+}
+
 void TextFlow::line(const QString& text, FontRole font, double left) {
     const double height = measure_.lineHeight(font);
     need(height);

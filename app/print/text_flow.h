@@ -36,6 +36,10 @@ class TextFlow {
     void table(const std::vector<TableColumn>& columns,
                const std::vector<std::vector<QString>>& rows);
     void space(double height);
+    /// A picture of that height over the whole width, all of it on one page.
+    void figure(double height, const std::function<void(Picture& page, const QRectF& room)>& paint);
+    /// What is left of the page; all of it before the first thing.
+    double roomLeft() const { return pages_.empty() ? body_.height() : body_.bottom() - y_; }
     /// What follows begins on a new page, if there is anything yet.
     void breakPage() { y_ = body_.bottom(); }
 

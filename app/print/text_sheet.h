@@ -16,6 +16,8 @@ class TextSheet {
 
     /// Pages of its own under that title; none if nothing is filled in.
     void section(const QString& title, const std::function<void(TextFlow& flow)>& fill);
+    /// The fonts of its pages.
+    const TextMeasure& measure() const { return fonts_; }
     /// With feet on all pages. A sheet without any page says so on one.
     SheetPages finish();
 

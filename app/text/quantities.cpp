@@ -148,7 +148,9 @@ QString amountText(const Amount& amount, const QLocale& locale) {
     if (amount.high != amount.low) {
         text = Text::tr("%1–%2").arg(text, number(amount.high));
     }
-    return amount.unit.empty() ? text : Text::tr("%1 %2").arg(text, unitText(amount.unit));
+    const bool several = amount.unit == "cup" && amount.high > Rational(1);
+    const std::string unit = several ? std::string("cups") : amount.unit;
+    return unit.empty() ? text : Text::tr("%1 %2").arg(text, unitText(unit));
 }
 
 }  // namespace rangeline

@@ -48,8 +48,10 @@ Actions::Actions(QMainWindow& window)
       copyOut(make(window, Text::tr("Copy the lesson out &to a file ..."),
                    Text::tr("Write the lesson to a file of its own, to pass on"),
                    QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
-      print(make(window, Text::tr("&Print to PDF ..."),
-                 Text::tr("Print the station timeline to a PDF"), QKeySequence::Print)),
+      print(make(window, Text::tr("&Print ..."),
+                 Text::tr("Print sheets of the lesson, or save them as PDF"), QKeySequence::Print)),
+      exportLesson(make(window, Text::tr("Save for an&other program ..."),
+                        Text::tr("Write a calendar, a table, a picture or a recipe"))),
       leave(make(window, Text::tr("&Close the window"), Text::tr("Leave Rangeline"),
                  QKeySequence::Quit)),
       undo(make(window, Text::tr("&Undo"), Text::tr("Take the last change back"),
@@ -106,7 +108,7 @@ void Actions::fillBookMenu(QMenu& menu) {
     recent = menu.addMenu(Text::tr("Opened &lately"));
     menu.addActions({samples, newBook, bookCopy});
     menu.addSeparator();
-    menu.addActions({versions, copyIn, copyOut, print});
+    menu.addActions({versions, copyIn, copyOut, print, exportLesson});
     menu.addSeparator();
     menu.addAction(leave);
 }
@@ -166,8 +168,8 @@ void Actions::drawIcons(const QPalette& palette) {
 }
 
 void Actions::setLessonOpen(bool lessonOpen) {
-    for (QAction* action : {copyOut, print, head, arrange, arrangeShelf, arrangeClose, closer,
-                            wider, fit, onlyUsed, pickUp, pin, earlier, later, toShelf}) {
+    for (QAction* action : {copyOut, print, exportLesson, head, arrange, arrangeShelf, arrangeClose,
+                            closer, wider, fit, onlyUsed, pickUp, pin, earlier, later, toShelf}) {
         action->setEnabled(lessonOpen);
     }
 }

@@ -22,6 +22,7 @@ struct Actions {
     QAction* copyIn;
     QAction* copyOut;
     QAction* print;
+    QAction* exportLesson;
     QAction* leave;
     QAction* undo;
     QAction* redo;

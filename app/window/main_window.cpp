@@ -197,6 +197,7 @@ void MainWindow::connectActions() {
     connect(&files_, &LessonFiles::said, this,
             [this](const QString& text) { statusBar()->showMessage(text, 5000); });
     connect(actions_.print, &QAction::triggered, this, &MainWindow::print);
+    connect(actions_.exportLesson, &QAction::triggered, this, &MainWindow::exportToOther);
     connect(actions_.leave, &QAction::triggered, this, &QWidget::close);
     connect(actions_.firstSteps, &QAction::triggered, this,
             [this] { showHelp(HelpDialog::Page::FirstSteps); });

@@ -97,6 +97,7 @@ class MainWindow : public QMainWindow {
     void showTime(Instant at);
     void editHead();
     void print();
+    void exportToOther();
     void showHelp(HelpDialog::Page page);
     void showAbout();
 

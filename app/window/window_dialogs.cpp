@@ -1,13 +1,11 @@
 // The window's dialogs.
 
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QMessageBox>
 #include <QStatusBar>
 
 #include "inspect/lesson_head_dialog.h"
-#include "text/fault_text.h"
-#include "window/lesson_printer.h"
+#include "print/dialog/print_dialog.h"
+#include "window/lesson_export.h"
 #include "window/main_window.h"
 
 namespace rangeline {
@@ -18,21 +16,18 @@ void MainWindow::editHead() {
 }
 
 void MainWindow::print() {
-    const QString name = document_.path().isEmpty()
-                             ? QString::fromStdString(document_.lesson().head.name)
-                             : QFileInfo(document_.path()).absolutePath() + u'/' +
-                                   QFileInfo(document_.path()).completeBaseName();
-    const QString path =
-        QFileDialog::getSaveFileName(this, tr("Print the station timeline to"),
-                                     name + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
-    if (path.isEmpty()) {
-        return;
+    PrintDialog dialog(document_, locale_, this);
+    dialog.exec();
+    if (!dialog.outcome().isEmpty()) {
+        statusBar()->showMessage(dialog.outcome());
     }
-    if (const auto fault = printTo(path, sheets().front(), document_, locale_)) {
-        QMessageBox::warning(this, tr("The timeline was not printed"), sentence(*fault));
-        return;
+}
+
+void MainWindow::exportToOther() {
+    const QString done = exportLesson(document_, locale_, this);
+    if (!done.isEmpty()) {
+        statusBar()->showMessage(done);
     }
-    statusBar()->showMessage(tr("Printed to %1").arg(QFileInfo(path).fileName()));
 }
 
 void MainWindow::showHelp(HelpDialog::Page page) {

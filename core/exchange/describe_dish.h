@@ -116,6 +116,8 @@ void describe(F& f, Of<Ingredient>) {
     f.may("note", &Ingredient::note);
     f.may("allergens", &Ingredient::allergens);
     f.may("scaling", &Ingredient::scaling);
+    f.may("kind", &Ingredient::kind);
+    f.may("usablePercent", &Ingredient::usablePercent);
 }
 
 template <class F>

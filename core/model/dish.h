@@ -209,6 +209,8 @@ struct Ingredient {
     std::string note;
     std::vector<std::string> allergens;
     Scaling scaling = Scaling::WithCovers;
+    std::string kind{};       ///< where it is bought, in the cook's words: "vegetables"; or empty
+    int usablePercent = 100;  ///< of what is bought, by weight, the amount is; 1 to 100
 
     friend bool operator==(const Ingredient&, const Ingredient&) = default;
 };

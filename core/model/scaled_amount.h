@@ -12,4 +12,8 @@ namespace rangeline {
 /// amount.
 Amount scaledAmount(const Ingredient& ingredient, const Serving& serving, int times = 1);
 
+/// What has to be bought for it: more where only a part can be used, rounded up to what can be
+/// measured.
+Amount amountToBuy(const Ingredient& ingredient, const Serving& serving, int times = 1);
+
 }  // namespace rangeline

@@ -31,6 +31,8 @@ void ingredient(ValueChecks& checks, const Place& place, const Ingredient& ingre
     checks.text(place.key("cut"), ingredient.cut);
     checks.text(place.key("note"), ingredient.note);
     checks.texts(place.key("allergens"), ingredient.allergens);
+    checks.text(place.key("kind"), ingredient.kind);
+    checks.whole(place.key("usablePercent"), ingredient.usablePercent, 1, 100);
 }
 
 void link(ValueChecks& checks, const Place& place, const Link& link, const StepIndex& steps) {

@@ -57,7 +57,7 @@ class EverySheet : public ::testing::TestWithParam<Case> {
         for (const Sheet& sheet : sheets()) {
             SCOPED_TRACE(std::string(sheet.key));
             const PageLayout layout{GetParam().paper, sheet.orientation};
-            look(layout, sheet.make(prepared_.input(), layout));
+            look(layout, sheet.make(prepared_.input(), {layout}));
         }
     }
 

@@ -21,7 +21,7 @@ class Pdf : public ::testing::Test {
   protected:
     void SetUp() override {
         ASSERT_TRUE(dir_.isValid());
-        const SheetPages sheet = makeStationTimeline(prepared_->input(), layout_);
+        const SheetPages sheet = makeStationTimeline(prepared_->input(), {layout_});
         pages_ = sheet.pages.size();
         ASSERT_FALSE(savePdf(path(), sheet, layout_));
     }

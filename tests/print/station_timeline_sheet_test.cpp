@@ -26,7 +26,7 @@ class StationTimeline : public ::testing::TestWithParam<Case> {
         const Case& it = GetParam();
         prepared_ = it.disturbed ? test::disturbedLesson(it.steps) : test::placedLesson(it.steps);
         layout_.paper = it.paper;
-        sheet_ = makeStationTimeline(prepared_->input(), layout_);
+        sheet_ = makeStationTimeline(prepared_->input(), {layout_});
     }
 
     std::unique_ptr<test::Prepared> prepared_;

@@ -128,7 +128,9 @@ Dish richDish() {
          "boned",
          "skin on",
          {"celery"},
-         Scaling::WithCovers},
+         Scaling::WithCovers,
+         "meat",
+         85},
         {"cider", Amount{Rational(3, 2), Rational(3, 2), "fl oz"}, "", "", {}, Scaling::Fixed},
         {"salt", {}, "", "to taste", {}, Scaling::WithCovers}};
     c.steps = {searing(), roasting(), plating(), washingUp()};
