@@ -40,10 +40,10 @@ class Overview {
 
   private:
     void addDay(TextFlow& flow) const {
-        Rows rows;
+        std::vector<std::pair<Instant, QString>> times;
         const auto add = [&](const std::optional<Instant>& at, const char* what) {
             if (at) {
-                rows.push_back({clock_.at(*at), words(what)});
+                times.emplace_back(*at, words(what));
             }
         };
         const Head& head = lesson_.head;
@@ -52,13 +52,18 @@ class Overview {
         add(firstStart(), QT_TRANSLATE_NOOP("Print", "the first step begins"));
         add(head.tasting, QT_TRANSLATE_NOOP("Print", "tasting"));
         for (const Serving& serving : lesson_.servings) {
-            rows.push_back({clock_.at(Instant::serving() + serving.offset),
-                            words("%1: %2 plates")
-                                .arg(q(serving.dish.name),
-                                     locale_.toString(serving.covers * head.groups.count))});
+            times.emplace_back(Instant::serving() + serving.offset,
+                               words("%1: %2 plates")
+                                   .arg(q(serving.dish.name),
+                                        locale_.toString(serving.covers * head.groups.count)));
         }
         add(lastEnd(), QT_TRANSLATE_NOOP("Print", "the last step ends"));
         add(head.everyoneOut, QT_TRANSLATE_NOOP("Print", "everyone is out"));
+        std::ranges::stable_sort(times, {}, [](const auto& each) { return each.first; });
+        Rows rows;
+        for (const auto& [at, what] : times) {
+            rows.push_back({clock_.at(at), what});
+        }
         flow.heading(words("The times"), 3);
         flow.table({{words("At"), 18, FontRole::BodyStrong}, {words("What"), 82}}, rows);
     }
@@ -185,13 +190,20 @@ class Overview {
         }
     }
 
+    /// As many lines as the page has room for; all of them are on the station timeline.
     void addDeciding(TextFlow& flow) const {
-        const QStringList lines = platingLines(input_.analysis, input_.text);
-        if (!lines.isEmpty()) {
-            flow.heading(words("What decides plating"));
-            for (const QString& each : lines) {
-                flow.paragraph(each);
+        constexpr double roomForAHeading = 60;
+        constexpr double roomForLines = 40;
+        if (input_.analysis.path.empty() || flow.roomLeft() < roomForAHeading) {
+            return;
+        }
+        flow.heading(words("What decides plating"));
+        for (const QString& each : platingLines(input_.analysis, input_.text)) {
+            if (flow.roomLeft() < roomForLines) {
+                flow.paragraph(words("And more: see the station timeline."));
+                return;
             }
+            flow.paragraph(each);
         }
     }
 

@@ -14,7 +14,7 @@ namespace {
 constexpr std::size_t mostMoments = 8;
 constexpr double gap = 14;
 /// Two beside each other have room for their names.
-constexpr double pictureHeight = 168;
+constexpr double pictureHeight = 194;
 
 /// What can be seen to change: every begin and end on a burner or in an oven of that station.
 std::set<Instant> changesOf(const UseIndex& index, int group) {

@@ -57,5 +57,21 @@ TEST(ScaledAmount, ScalesBothEndsOfARange) {
     EXPECT_EQ(amount.high, Rational(6));
 }
 
+/// 32 oz of which 78 % can be used are 41.03 oz to buy, 3 lb at 95 % of 3.16 (open textbooks of
+/// kitchen mathematics: as purchased = edible portion / yield, rounded up).
+TEST(AmountToBuy, IsMoreWhereAPartIsTrimmedOff) {
+    Ingredient squash = ingredientOf({32}, "oz");
+    squash.usablePercent = 78;
+    EXPECT_EQ(amountToBuy(squash, servingOf(8, 8)).low, Rational(165, 4)) << "41 1/4";
+    Ingredient greens = ingredientOf({3}, "lb");
+    greens.usablePercent = 95;
+    EXPECT_EQ(amountToBuy(greens, servingOf(8, 8)).low, Rational(13, 4)) << "3.16 up to eighths";
+    EXPECT_EQ(scaledAmount(squash, servingOf(8, 8)).low, Rational(32)) << "what is laid out";
+}
+
+TEST(AmountToBuy, IsWhatIsLaidOutWhereAllIsUsed) {
+    EXPECT_EQ(amountToBuy(ingredientOf({3}, "cups"), servingOf(4, 8)).low, Rational(3, 2));
+}
+
 }  // namespace
 }  // namespace rangeline
