@@ -48,6 +48,7 @@ ComparisonView::ComparisonView(QWidget* parent)
     column->addWidget(rows_, 1);
     words_->setWordWrap(true);
     words_->setTextFormat(Qt::PlainText);
+    words_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     rows_->setAccessibleName(tr("Comparison"));
     rows_->setColumnCount(3);
     rows_->setRootIsDecorated(false);

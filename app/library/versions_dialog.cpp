@@ -41,6 +41,7 @@ VersionsDialog::VersionsDialog(BookDesk& desk, const QLocale& locale, QWidget* p
     connect(with_, &QComboBox::currentIndexChanged, this, &VersionsDialog::showChosen);
     constexpr QSize usual(920, 560);
     resize(usual);
+    name_->setFocus();
     read();
 }
 

@@ -7,11 +7,13 @@
 #include <unistd.h>
 #include <csignal>
 #include <cstdio>
+#include <filesystem>
 #include <fstream>
 
 #include <gmock/gmock.h>
 
 #include "book/book_support.h"
+#include "book/connection.h"
 #include "book/failing_disk.h"
 
 namespace rangeline::test {
@@ -186,6 +188,78 @@ TEST_F(BookFaults, ReadOnlyMediaAreRead) {
     waitpid(child, &status, 0);
     chmod(folder_.path().toUtf8().constData(), 0755);
     EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == 0) << status;
+}
+
+/// Leaves a change under way on the disk, as a writer does that is killed: the pages are written,
+/// the journal says how to take them back.
+void leaveHalfDone(const std::string& path) {
+    const pid_t child = fork();
+    if (child == 0) {
+        auto connection = Connection::open(path, Connection::Access::ReadWrite);
+        Connection& open = *connection.value();
+        open.run("PRAGMA cache_size = 1");
+        open.run("BEGIN IMMEDIATE");
+        open.run("UPDATE items SET name = name || ' half done'");
+        open.run("CREATE TABLE half(a BLOB) STRICT");
+        open.run("INSERT INTO half VALUES(zeroblob(200000))");
+        _exit(0);
+    }
+    int status = -1;
+    waitpid(child, &status, 0);
+}
+
+TEST_F(BookFaults, AHalfDoneChangeIsTakenBackButNotOnReadOnlyMedia) {
+    const ItemId id = take(addLesson(*created(path()), someLesson(1)));
+    leaveHalfDone(path());
+    ASSERT_GT(std::filesystem::file_size(path() + "-journal"), 0U);
+    const pid_t child = fork();
+    if (child == 0) {
+        if (chmod(folder_.path().toUtf8().constData(), 0555) != 0 ||
+            chmod(path().c_str(), 0444) != 0 || (getuid() == 0 && setuid(65534) != 0)) {
+            _exit(2);
+        }
+        const auto book = Book::open(path());
+        _exit(!book.ok() && book.error().code == BookFaultCode::NeedsRecovery ? 0 : 1);
+    }
+    int status = -1;
+    waitpid(child, &status, 0);
+    chmod(folder_.path().toUtf8().constData(), 0755);
+    chmod(path().c_str(), 0644);
+    EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == 0) << status;
+    EXPECT_TRUE(take(opened(path())->lesson(id)) == someLesson(1));
+    EXPECT_FALSE(std::filesystem::exists(path() + "-journal"));
+}
+
+TEST_F(BookFaults, OfTwoProcessesOneWritesAndTheOtherGoesOnWhenItEnds) {
+    const ItemId id = take(addLesson(*created(path()), someLesson(1)));
+    int ready[2];
+    int finish[2];
+    ASSERT_EQ(pipe(ready), 0);
+    ASSERT_EQ(pipe(finish), 0);
+    const pid_t child = fork();
+    if (child == 0) {
+        auto book = opened(path());
+        char mark = book && book->state() == BookState::Writable ? 'w' : 'r';
+        const bool told = write(ready[1], &mark, 1) == 1 && read(finish[0], &mark, 1) == 1;
+        _exit(told && !rename(*book, id, "theirs") ? 0 : 1);
+    }
+    char mark = 0;
+    ASSERT_EQ(read(ready[0], &mark, 1), 1);
+    EXPECT_EQ(mark, 'w');
+    auto mine = take(Book::open(path()));
+    EXPECT_FALSE(mine->verify());
+    EXPECT_EQ(mine->whyNotWritable()->code, BookFaultCode::OpenElsewhere);
+    EXPECT_EQ(rename(*mine, id, "mine")->code, BookFaultCode::OpenElsewhere);
+    ASSERT_EQ(write(finish[1], &mark, 1), 1);
+    int status = -1;
+    waitpid(child, &status, 0);
+    EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == 0) << status;
+    EXPECT_EQ(take(mine->lesson(id)).head.name, "theirs");
+    mine = nullptr;
+    EXPECT_FALSE(rename(*opened(path()), id, "mine"));
+    for (const int end : {ready[0], ready[1], finish[0], finish[1]}) {
+        close(end);
+    }
 }
 
 }  // namespace

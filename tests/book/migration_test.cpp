@@ -1,6 +1,11 @@
 // Books of other versions. Beside this file lies a book of every version there has been.
 
+#include <signal.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
 #include <atomic>
+#include <cstdio>
 #include <filesystem>
 
 #include "book/book_support.h"
@@ -94,6 +99,48 @@ TEST_F(Migration, ThatFailsLeavesTheBookAsItWas) {
     EXPECT_NE(book->state(), BookState::Writable);
     book = nullptr;
     EXPECT_EQ(opened(path())->state(), BookState::Writable);
+}
+
+void addNotesSlowly(Connection& connection) {
+    addNotes(connection);
+    for (int i = 0; i < 200; ++i) {
+        connection.run("INSERT INTO notes(text) VALUES(hex(zeroblob(4000)))");
+        usleep(200);
+    }
+}
+
+/// Killed at any moment the book is of the old version or of the new one, and goes on.
+TEST_F(Migration, KilledMidwayTheBookIsWholeAndMigratesTheNextTime) {
+    const std::uint64_t seed = seedOr(1);
+    Random random(seed);
+    std::vector<SchemaPart> parts;
+    const auto history = longerHistory(parts, &addNotesSlowly);
+    constexpr int trials = 20;
+    int cutOff = 0;
+    for (int trial = 0; trial < trials; ++trial) {
+        SCOPED_TRACE("RANGELINE_SEED=" + std::to_string(seed) + " trial " + std::to_string(trial));
+        std::filesystem::remove(path());
+        std::filesystem::remove(path() + "-journal");
+        copyFixture(1);
+        const pid_t child = fork();
+        if (child == 0) {
+            auto book = Book::open(path(), BookAccess::ReadWrite, history);
+            _exit(book.ok() && !book.value()->verify() ? 0 : 1);
+        }
+        usleep(static_cast<useconds_t>(random.between(1'000, 120'000)));
+        kill(child, SIGKILL);
+        int status = 0;
+        waitpid(child, &status, 0);
+        cutOff += WIFSIGNALED(status) ? 1 : 0;
+        auto book = take(Book::open(path(), BookAccess::ReadWrite, history));
+        ASSERT_TRUE(book);
+        const auto fault = book->verify();
+        ASSERT_FALSE(fault) << said(fault);
+        EXPECT_EQ(book->state(), BookState::Writable);
+        EXPECT_TRUE(take(book->lesson(take(book->items()).back().id)) == lessonOf(1));
+    }
+    std::printf("%d of %d were cut off\n", cutOff, trials);
+    EXPECT_GT(cutOff, 0);
 }
 
 class OnAThread : public BookFolder {};

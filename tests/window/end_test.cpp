@@ -8,10 +8,14 @@
 #include <QProcessEnvironment>
 #include <QTemporaryDir>
 #include <QtTest>
+#include <algorithm>
 #include <csignal>
+#include <cstdio>
 
 #include "document/lesson_document.h"
 #include "document/placing.h"
+#include "library/open_book.h"
+#include "library/samples_book.h"
 
 namespace rangeline::test {
 namespace {
@@ -62,7 +66,7 @@ class End : public ::testing::Test {
     }
     QByteArray changed() const { return QByteArray::number(left_) + " placed, not saved\n"; }
 
-    const QString sample_ = QStringLiteral(RANGELINE_SOURCE_DIR "/sample-data/first-lesson.json");
+    QString sample_ = QStringLiteral(RANGELINE_SOURCE_DIR "/sample-data/first-lesson.json");
     QTemporaryDir home_;
     int placed_ = 0;
     int left_ = 0;  ///< placements after the change
@@ -105,6 +109,41 @@ TEST_F(End, ToldToEndWhileItAsksItKeepsTheChange) {
     EXPECT_EQ(process.exitCode(), 0);
     EXPECT_EQ(answer("Ask later"), QByteArray::number(placed_) + " placed, saved\n");
     EXPECT_EQ(answer("Go on with them"), changed());
+}
+
+TEST_F(End, KilledWhileABookIsEditedNoKeptEditIsLost) {
+    sample_ = home_.filePath("book.rangeline");
+    ASSERT_FALSE(makeSamplesBook(sample_));
+    const std::string path = nameOnDisk(sample_);
+    constexpr int kills = 12;
+    int all = 0;
+    for (int round = 0; round < kills; ++round) {
+        SCOPED_TRACE(round);
+        QProcess process;
+        start(process, "edits");
+        QByteArray said;
+        while (!said.contains('\n')) {
+            ASSERT_TRUE(process.waitForReadyRead(patience));
+            said += process.readAllStandardOutput();
+        }
+        process.waitForFinished(60 + 37 * round);  // milliseconds
+        process.kill();
+        process.waitForFinished(patience);
+        EXPECT_EQ(process.exitStatus(), QProcess::CrashExit);
+        said += process.readAllStandardOutput();
+        // What is cut off in the middle was not said.
+        const QList<QByteArray> numbers = said.left(said.lastIndexOf('\n')).split('\n');
+        auto book = Book::open(path);
+        ASSERT_TRUE(book.ok());
+        ASSERT_FALSE(book.value()->verify());
+        const auto items = book.value()->items();
+        const auto lesson = std::ranges::find(items.value(), ItemKind::Lesson, &Item::kind);
+        const int found = QByteArray::fromStdString(lesson->name).toInt();
+        const int kept = numbers.back().toInt();
+        EXPECT_TRUE(found == kept || found == kept + 1) << found << " of " << kept;
+        all += found;
+    }
+    std::printf("%d kills, %d edits\n", kills, all);
 }
 
 TEST_F(End, ASecondWindowLeavesWhatTheFirstHoldsAlone) {

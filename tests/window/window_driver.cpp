@@ -1,13 +1,15 @@
 // The window as a program of its own that changes its lesson, or answers a question, without a
-// hand: for tests that end it. Usage: window_driver LESSON edit|ask|answer:BUTTON
+// hand: for tests that end it. Usage: window_driver LESSON edit|edits|ask|answer:BUTTON
 
 #include <QAbstractButton>
 #include <QApplication>
 #include <QMessageBox>
 #include <QTimer>
+#include <algorithm>
 #include <cstdio>
 
 #include "document/placing.h"
+#include "library/book_desk.h"
 #include "window/main_window.h"
 #include "window/run_window.h"
 
@@ -51,6 +53,32 @@ bool leaveAndBeAsked() {
     return true;
 }
 
+/// Opens the first lesson of the book, then edits it and says the number of each edit that is kept,
+/// until it is killed. Always false: it goes on.
+bool editOn() {
+    MainWindow* window = openWindow();
+    if (window == nullptr || window->desk().book() == nullptr || !window->desk().isWritable()) {
+        return false;
+    }
+    static int number = 0;
+    if (!window->desk().journal().lesson()) {
+        const auto& items = window->desk().book()->items();
+        const auto lesson = std::ranges::find(items, ItemKind::Lesson, &Item::kind);
+        if (number++ == 0) {
+            window->desk().openLesson(lesson->id);
+        }
+        return false;
+    }
+    Head head = window->document().lesson().head;
+    head.name = std::to_string(++number);
+    window->document().apply(SetHead{head}, "rename");
+    window->desk().journal().finish();
+    if (window->desk().journal().isKept()) {
+        say(head.name.c_str());
+    }
+    return false;
+}
+
 /// Presses the button, then says what is open and ends.
 bool answer(const QString& button) {
     auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
@@ -81,11 +109,12 @@ int main(int argc, char** argv) {
     const QString lesson = QString::fromLocal8Bit(argv[1]);
     const QString task = QString::fromLocal8Bit(argv[2]);
     QTimer often;
-    often.setInterval(20);
+    often.setInterval(task == u"edits" ? 1 : 20);
     QObject::connect(&often, &QTimer::timeout, &often, [&] {
-        const bool done = task == u"edit"  ? takeOneOff()
-                          : task == u"ask" ? leaveAndBeAsked()
-                                           : answer(task.section(u':', 1));
+        const bool done = task == u"edit"    ? takeOneOff()
+                          : task == u"ask"   ? leaveAndBeAsked()
+                          : task == u"edits" ? editOn()
+                                             : answer(task.section(u':', 1));
         if (done) {
             often.stop();
         }
