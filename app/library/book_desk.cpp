@@ -34,6 +34,30 @@ std::vector<EarlierStep> earlier(std::vector<Replayed> steps) {
     return all;
 }
 
+QString salvagedText(const Salvaged& salvaged, const QString& target) {
+    QStringList lines;
+    lines << BookDesk::tr("%1 kitchens, dishes and lessons were saved to “%2”.")
+                 .arg(static_cast<qsizetype>(salvaged.kept.size()))
+                 .arg(QFileInfo(target).fileName());
+    if (!salvaged.doubtful.empty()) {
+        lines << QString()
+              << BookDesk::tr(
+                     "These are not as they were written; look them over before "
+                     "you rely on them:");
+    }
+    for (const Item& item : salvaged.doubtful) {
+        lines << QString::fromStdString(item.name);
+    }
+    if (!salvaged.lost.empty()) {
+        lines << QString() << BookDesk::tr("These could not be read:");
+    }
+    for (const Lost& one : salvaged.lost) {
+        const std::string& name = one.name.empty() ? one.what : one.name;
+        lines << QString::fromStdString(name) + QStringLiteral(": ") + sentence(one.why);
+    }
+    return lines.join(u'\n');
+}
+
 }  // namespace
 
 BookDesk::BookDesk(LessonDocument& document, QWidget& window)
@@ -267,17 +291,8 @@ void BookDesk::salvageTo(const QString& damaged, const QString& target) {
         refuse(target, salvaged.error());
         return;
     }
-    QStringList lost;
-    for (const Lost& one : salvaged.value().lost) {
-        const std::string& name = one.name.empty() ? one.what : one.name;
-        lost << QString::fromStdString(name) + QStringLiteral(": ") + sentence(one.why);
-    }
-    const QString kept = tr("%1 kitchens, dishes and lessons were saved to “%2”.")
-                             .arg(static_cast<qsizetype>(salvaged.value().kept.size()))
-                             .arg(QFileInfo(target).fileName());
-    QMessageBox::information(
-        &window_, tr("What could be read"),
-        lost.isEmpty() ? kept : kept + tr("\n\nThese could not be read:\n") + lost.join(u'\n'));
+    QMessageBox::information(&window_, tr("What could be read"),
+                             salvagedText(salvaged.value(), target));
     openBook(target);
 }
 

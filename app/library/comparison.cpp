@@ -44,14 +44,11 @@ Outcome outcome(const LessonState& state, const std::vector<PlanRow>& rows) {
     return outcome;
 }
 
+/// When and how long; below that where and who.
 QString placeText(const PlanRow& row) {
-    QStringList parts{row.clock, row.length};
-    for (const QString& part : {row.where, row.who}) {
-        if (!part.isEmpty()) {
-            parts << part;
-        }
-    }
-    return parts.join(QStringLiteral(", "));
+    QStringList where{row.where, row.who};
+    where.removeAll(QString());
+    return row.clock + QStringLiteral(", ") + row.length + u'\n' + where.join(QStringLiteral(", "));
 }
 
 using Rows = std::map<PlacementKey, const PlanRow*>;

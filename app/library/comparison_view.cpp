@@ -70,6 +70,7 @@ QTreeWidgetItem* ComparisonView::addGroup(const QString& name) {
 
 void ComparisonView::say(const QString& text) {
     words_->setText(text);
+    words_->show();
     rows_->clear();
     rows_->hide();
 }
@@ -82,6 +83,7 @@ void ComparisonView::show(const Comparison& comparison, const QString& before, c
     words_->setText(comparison.different.isEmpty()
                         ? QString()
                         : tr("Different: %1.").arg(listText(comparison.different)));
+    words_->setVisible(!words_->text().isEmpty());
     const Outcome& left = comparison.before;
     const Outcome& right = comparison.after;
     QTreeWidgetItem* whole = addGroup(tr("What it comes to"));

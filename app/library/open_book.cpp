@@ -29,9 +29,11 @@ OpenBook::OpenBook(QString path, std::vector<Item> items)
     : path_(std::move(path)),
       items_(std::move(items)),
       search_(std::make_shared<std::unique_ptr<Search>>()) {
-    const auto verified = [this](Book* /*book*/, const std::optional<BookFault>& fault) {
+    const auto verified = [this](const Book* book, const std::optional<BookFault>& fault) {
+        // A book that is whole may still be one that can only be read.
+        const auto why = fault || book == nullptr ? fault : book->whyNotWritable();
         QMetaObject::invokeMethod(
-            this, [this, fault] { settle(fault); }, Qt::QueuedConnection);
+            this, [this, why] { settle(why); }, Qt::QueuedConnection);
     };
     thread_ = std::make_unique<BookThread>(nameOnDisk(path_), BookAccess::ReadWrite, verified);
 }
