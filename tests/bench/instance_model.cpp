@@ -4,6 +4,7 @@
 #include <map>
 
 #include "arrange/engine/cumulative.h"
+#include "arrange/engine/energy.h"
 #include "arrange/engine/linear.h"
 
 namespace rangeline::bench {
@@ -68,11 +69,16 @@ class Builder {
     void addResources() {
         for (std::size_t r = 0; r < in_.capacities.size(); ++r) {
             std::vector<CumulativeTask> tasks;
+            std::vector<engine::EnergyTask> energy;
             for (std::size_t t = 0; t < in_.tasks.size(); ++t) {
                 const int task = static_cast<int>(t);
-                tasks.push_back({start(task), end(task), in_.tasks[t].demands[r], yes()});
+                const int demand = in_.tasks[t].demands[r];
+                tasks.push_back({start(task), end(task), demand, yes()});
+                energy.push_back({start(task), end(task),
+                                  std::int64_t{demand} * in_.tasks[t].minutes, yes()});
             }
             addCumulative(m_.engine, std::move(tasks), in_.capacities[r]);
+            engine::addEnergy(m_.engine, std::move(energy), in_.capacities[r]);
         }
     }
 
