@@ -61,9 +61,11 @@ class StopOnInterrupt {
 bool readOptions(const Invocation& invocation, ArrangeOptions& options) {
     double limit = usualLimit;
     double seed = static_cast<double>(options.seed);
+    double threads = 1;
     constexpr double largestSeed = 4294967295.0;
     if (!readNumber(invocation, "--limit", 0.001, 86400, limit) ||
-        !readNumber(invocation, "--seed", 0, largestSeed, seed)) {
+        !readNumber(invocation, "--seed", 0, largestSeed, seed) ||
+        !readNumber(invocation, "--threads", 1, 2, threads)) {
         return false;
     }
     if (invocation.has("--aim")) {
@@ -77,6 +79,7 @@ bool readOptions(const Invocation& invocation, ArrangeOptions& options) {
     options.stayClose = invocation.has("--stay-close");
     options.secondsLimit = limit;
     options.seed = static_cast<std::uint64_t>(seed);
+    options.threads = static_cast<int>(threads);
     return true;
 }
 

@@ -25,6 +25,10 @@ constexpr std::array arrangeOptions = {
     Option{"--limit", "SECONDS",
            QT_TRANSLATE_NOOP("Command", "stop with the best plan so far (10 unless given)")},
     Option{"--seed", "N", QT_TRANSLATE_NOOP("Command", "another order of trying (1 unless given)")},
+    Option{"--threads", "N",
+           QT_TRANSLATE_NOOP("Command",
+                             "1, or 2: another raises the bound; only 1 gives the same plan each "
+                             "time (1 unless given)")},
     Option{"--aim", "NAME",
            QT_TRANSLATE_NOOP("Command",
                              "start-late, fresh, calm or few-pans, instead of the lesson's")},

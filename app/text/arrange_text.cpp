@@ -89,4 +89,17 @@ QString progressText(const ArrangeProgress& progress, const Head& head, const QL
         .arg(figureText(progress.aim, *progress.aimBest, clock, locale), gapText(progress, locale));
 }
 
+QString aimValueText(Aim aim, std::int64_t value, const Head& head, const QLocale& locale) {
+    switch (aim) {
+        case Aim::StartLate:
+            return Clock(head, locale).at(Instant::atSeconds(-value));
+        case Aim::Fresh:
+            return durationText(Duration::seconds(value), locale);
+        case Aim::Calm:
+        case Aim::FewPans:
+            return locale.toString(value);
+    }
+    return {};
+}
+
 }  // namespace rangeline

@@ -6,6 +6,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <thread>
 
 #include "text/arrange_text.h"
 #include "text/fault_text.h"
@@ -24,6 +25,7 @@ Arranger::Arranger(LessonDocument& document, const QLocale& locale, QWidget* par
       document_(document),
       locale_(locale),
       text_(new QLabel(this)),
+      graph_(new ProgressGraph(document, locale, this)),
       stop_(new QPushButton(tr("Stop here"), this)),
       showSoon_(new QTimer(this)) {
     setWindowTitle(tr("Arranging"));
@@ -41,6 +43,7 @@ Arranger::Arranger(LessonDocument& document, const QLocale& locale, QWidget* par
     stop_->setToolTip(tr("Takes the best plan found so far"));
     auto* column = new QVBoxLayout(this);
     column->addWidget(text_);
+    column->addWidget(graph_);
     column->addWidget(bar);
     column->addWidget(stop_, 0, Qt::AlignRight);
     // A dialog that goes before the desktop has shown it can keep the keyboard from the window.
@@ -62,6 +65,8 @@ void Arranger::start(ArrangeScope scope, const ArrangeOptions& options) {
     stop_->setEnabled(true);
     ArrangeOptions chosen = options;
     chosen.stayClose = scope == ArrangeScope::Close;
+    chosen.threads = std::thread::hardware_concurrency() > 1 ? 2 : 1;
+    graph_->clear();
     job_.start(asArranged(), chosen);
     showSoon_->start();
 }
@@ -74,6 +79,7 @@ Lesson Arranger::asArranged() const {
 void Arranger::showProgress(const ArrangeProgress& progress) {
     if (progress.best) {
         text_->setText(progressText(progress, document_.lesson().head, locale_));
+        graph_->add(progress, text_->text());
     }
 }
 
@@ -99,6 +105,7 @@ bool Arranger::keepsRules(const Lesson& lesson) const {
 void Arranger::take(const ArrangeResult& result) {
     running_ = false;
     showSoon_->stop();
+    graph_->clear();
     hide();
     Lesson planned = document_.lesson();
     const QString text = arrangeText(result, planned.head, locale_);

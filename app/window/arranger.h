@@ -9,6 +9,7 @@
 #include "arrange/arrange.h"
 #include "document/lesson_document.h"
 #include "window/arrange_job.h"
+#include "window/progress_graph.h"
 
 class QLabel;
 class QPushButton;
@@ -55,6 +56,7 @@ class Arranger : public QDialog {
     ArrangeScope scope_ = ArrangeScope::All;
     bool running_ = false;
     QLabel* text_;
+    ProgressGraph* graph_;
     QPushButton* stop_;
     QTimer* showSoon_;  ///< an answer that is there at once needs no dialog
 };

@@ -17,8 +17,11 @@ struct ArrangeOptions {
     /// Least movement away from the lesson's placements comes before the aim. A step that has none
     /// moves for nothing.
     bool stayClose = false;
-    std::optional<std::int64_t> conflictLimit;  ///< exact: the same plan every time
+    /// Exact: the same plan every time. Each thread's own.
+    std::optional<std::int64_t> conflictLimit;
     std::optional<double> secondsLimit;         ///< may stop anywhere
+    /// 1, or 2: another thread raises the bound meanwhile. The same plan every time only with 1.
+    int threads = 1;
 };
 
 /// What is known so far. Instants are those of the earliest placement of a plan.
@@ -60,7 +63,7 @@ struct ArrangeResult {
     ArrangeStatistics statistics;
 };
 
-/// Called at every better plan and bound, from the thread that arranges.
+/// Called at every better plan and bound, from the thread that calls arrange().
 using ArrangeCallback = std::function<void(const ArrangeProgress&)>;
 
 /// Requires validate(lesson) to be empty. Placements that are pinned or started stay; the others

@@ -229,7 +229,7 @@ std::optional<Literal> Search::goalDecision(const Goal& goal) {
     // Also with the limit decided: beyond the limit nothing is below the limit.
     const Value low = engine_.low(goal.objective);
     bound_ = std::max(bound_, low);
-    if (restarts_ % 2 == 1) {
+    if (restarts_ % raiseEvery_ == raiseEvery_ - 1) {
         // Each refutation doubles the step, so that a bound far off is soon reached.
         raiseBy_ = low > raisedTo_ ? 2 * raiseBy_ + engine_.stepOf(goal.objective) : 0;
         raisedTo_ = std::min(low + raiseBy_, engine_.high(goal.objective));
@@ -321,6 +321,11 @@ void Search::keepOutside(Value from, Value to, bool earlierMayMove) {
             kept_.push_back({opposite(start), -*saved});
         }
     }
+}
+
+void Search::prefer(const std::vector<std::optional<Value>>& values) {
+    found_ = true;
+    std::copy_n(values.begin(), std::min(values.size(), saved_.size()), saved_.begin());
 }
 
 std::vector<Value> Search::preferredStarts() const {

@@ -66,6 +66,12 @@ class Search {
     /// earlier than `to` and `earlierMayMove`.
     void keepOutside(Value from, Value to, bool earlierMayMove);
     void keepNothing() { kept_.clear(); }
+    /// By variable. The same variables of another search over the same model mean the same.
+    const std::vector<std::optional<Value>>& preferredValues() const { return saved_; }
+    /// Prefers these instead, as if a solution had had them; of variables known to both.
+    void prefer(const std::vector<std::optional<Value>>& values);
+    /// Tries to meet or refute the bound after every restart instead of every second one.
+    void raiseAtEachRestart(bool each) { raiseEvery_ = each ? 1 : 2; }
     /// Preferred starts of all groups that have one.
     std::vector<Value> preferredStarts() const;
     /// Forgets all values it prefers.
@@ -129,7 +135,8 @@ class Search {
     Value bound_ = std::numeric_limits<Value>::min();
     Value raiseBy_ = 0;  ///< how far above the bound the objective was last held
     Value raisedTo_ = std::numeric_limits<Value>::max();
-    bool halving_ = false;  ///< no restart yet since the goal was set
+    std::int64_t raiseEvery_ = 2;  ///< restarts
+    bool halving_ = false;         ///< no restart yet since the goal was set
     std::size_t learnedLimit_ = 4000;
 };
 
