@@ -24,6 +24,7 @@ class Energy : public Propagator {
 
     std::vector<View> watched() const;
     bool propagate(Engine& engine) override;
+    bool runsLast() const override { return true; }
 
   private:
     /// Of the tasks of a subtree that are in: their work, and the most of rate * earliest start +

@@ -100,8 +100,8 @@ void Engine::addPropagator(std::unique_ptr<Propagator> propagator, std::span<con
             list.push_back(index);
         }
     }
-    isScheduled_.push_back(true);
-    scheduled_.push_back(index);
+    isScheduled_.push_back(false);
+    schedulePropagator(index);
 }
 
 Reason Engine::list(std::span<const Literal> because) {
@@ -183,13 +183,11 @@ bool Engine::propagate() {
             }
             schedule(entry.view);
         }
-        if (scheduled_.empty()) {
+        const auto next = nextScheduled();
+        if (!next) {
             return true;
         }
-        const std::uint32_t next = scheduled_.back();
-        scheduled_.pop_back();
-        isScheduled_[next] = false;
-        if (!propagators_[next]->propagate(*this)) {
+        if (!propagators_[*next]->propagate(*this)) {
             clearQueues();
             return false;
         }
@@ -198,19 +196,32 @@ bool Engine::propagate() {
 
 void Engine::clearQueues() {
     // Only conflicts above level 0 are survived, and then everything below was at rest.
-    for (const std::uint32_t index : scheduled_) {
-        isScheduled_[index] = false;
+    while (nextScheduled()) {
     }
-    scheduled_.clear();
     queueHead_ = trail_.size();
+}
+
+std::optional<std::uint32_t> Engine::nextScheduled() {
+    auto& list = scheduled_.empty() ? scheduledLast_ : scheduled_;
+    if (list.empty()) {
+        return std::nullopt;
+    }
+    const std::uint32_t next = list.back();
+    list.pop_back();
+    isScheduled_[next] = false;
+    return next;
+}
+
+void Engine::schedulePropagator(std::uint32_t index) {
+    if (!isScheduled_[index]) {
+        isScheduled_[index] = true;
+        (propagators_[index]->runsLast() ? scheduledLast_ : scheduled_).push_back(index);
+    }
 }
 
 void Engine::schedule(View view) {
     for (const std::uint32_t index : propagatorsOf_[at(view)]) {
-        if (!isScheduled_[index]) {
-            isScheduled_[index] = true;
-            scheduled_.push_back(index);
-        }
+        schedulePropagator(index);
     }
 }
 

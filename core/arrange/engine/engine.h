@@ -24,6 +24,8 @@ class Propagator {
     /// Narrows through Engine::enqueue; returns false as soon as that does, or after reporting a
     /// conflict itself.
     virtual bool propagate(Engine& engine) = 0;
+    /// Costs much and finds little: runs when all others are at rest.
+    virtual bool runsLast() const { return false; }
 };
 
 /// Why a bound holds.
@@ -129,6 +131,9 @@ class Engine {
     bool propagateArc(std::uint32_t arc);
     bool propagateConditions(const TrailEntry& entry);
     void schedule(View view);
+    void schedulePropagator(std::uint32_t index);
+    /// The propagator to run next; nothing if all are at rest.
+    std::optional<std::uint32_t> nextScheduled();
     void clearQueues();
     /// Appends the true literals that make `literal` true by `reason`.
     void antecedents(Literal literal, const Reason& reason, std::vector<Literal>& out) const;
@@ -159,6 +164,7 @@ class Engine {
     std::vector<std::unique_ptr<Propagator>> propagators_;
     std::vector<std::vector<std::uint32_t>> propagatorsOf_;  ///< by view
     std::vector<std::uint32_t> scheduled_;
+    std::vector<std::uint32_t> scheduledLast_;  ///< those that run last
     std::vector<bool> isScheduled_;
 
     std::vector<Literal> explanations_;
