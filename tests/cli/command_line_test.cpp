@@ -79,6 +79,7 @@ TEST_F(CommandLine, WrongUsageEndsInTwoAndSaysWhat) {
                                      {"check", file, "--no"},
                                      {"arrange", file, "--limit"},
                                      {"arrange", file, "--limit", "soon"},
+                                     {"arrange", file, "--threads", "3"},
                                      {"print", file},
                                      {"print", file, "-o", path("a.pdf"), "--paper", "a0"},
                                      {"print", file, "-o", path("a.pdf"), "--sheet", "poem"}}) {
@@ -138,6 +139,13 @@ TEST_F(CommandLine, ArrangeGivesTheSamePlanTwice) {
     const Ended first = runProgram({"arrange", file, "-o", "-"});
     EXPECT_EQ(first.exit, 0);
     EXPECT_EQ(runProgram({"arrange", file, "-o", "-"}).out, first.out);
+}
+
+TEST_F(CommandLine, ArrangeOnTwoThreadsWritesALessonThatChecks) {
+    const QString out = path("two.json");
+    const QString file = stored(supper().lesson);
+    ASSERT_EQ(runProgram({"arrange", file, "--threads", "2", "-o", out}).exit, 0);
+    EXPECT_EQ(runProgram({"check", out}).exit, 0);
 }
 
 TEST_F(CommandLine, NotPossibleEndsInOneAndLeavesTheOldFile) {
