@@ -2,6 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include <QImage>
+
+#include "window/progress_graph.h"
+
 namespace rangeline {
 namespace {
 
@@ -58,6 +62,19 @@ TEST(ProgressTrace, TheSameAgainAddsNothing) {
     trace.add(known(0, 100, 0));
     trace.add(known(1, 100, 0));
     EXPECT_EQ(trace.bestIn(area, 2).size(), 2);
+}
+
+TEST(ProgressGraph, SaysItsSentenceAndDrawsOnlyWithAPlan) {
+    LessonDocument document;
+    ProgressGraph graph(document, QLocale::c(), nullptr);
+    graph.resize(graph.sizeHint());
+    const QImage nothing = graph.grab().toImage();
+    graph.add(known(1, 7200, 3600), QStringLiteral("The best plan so far"));
+    EXPECT_EQ(graph.accessibleDescription(), QStringLiteral("The best plan so far"));
+    EXPECT_NE(graph.grab().toImage(), nothing);
+    graph.clear();
+    EXPECT_TRUE(graph.accessibleDescription().isEmpty());
+    EXPECT_EQ(graph.grab().toImage(), nothing);
 }
 
 }  // namespace
