@@ -103,23 +103,38 @@ std::optional<BookFault> Book::reopen(BookAccess access) {
     return std::nullopt;
 }
 
-std::optional<BookFault> Book::show() {
+std::optional<BookFault> Book::readVersion() {
     const auto header = readHeader(path_);
     if (!header.ok()) {
         return header.error();
     }
     version_ = header.value().version;
-    takeHold();
+    return std::nullopt;
+}
+
+std::optional<BookFault> Book::takeBackHalfDone() {
+    // Reading takes the half-done change back, which a read-only connection could not.
+    if (auto fault = reopen(BookAccess::ReadWrite)) {
+        return fault;
+    }
+    connection_->number("PRAGMA schema_version");
+    if (auto fault = connection_->takeFault()) {
+        return fault;
+    }
+    // A migration killed while it wrote had changed the version too.
+    return readVersion();
+}
+
+std::optional<BookFault> Book::show() {
+    if (auto fault = readVersion()) {
+        return fault;
+    }
     if (hasJournal(path_) && mayWrite(path_)) {
-        // Reading takes the half-done change back, which a read-only connection could not.
-        if (auto fault = reopen(BookAccess::ReadWrite)) {
-            return fault;
-        }
-        connection_->number("PRAGMA schema_version");
-        if (auto fault = connection_->takeFault()) {
+        if (auto fault = takeBackHalfDone()) {
             return fault;
         }
     }
+    takeHold();
     if (auto fault = reopen(BookAccess::ReadOnly)) {
         return fault;
     }

@@ -95,6 +95,8 @@ class Book {
     struct Hold;
     Book(std::string path, BookAccess wanted, std::span<const SchemaVersion> history);
     std::optional<BookFault> show();
+    std::optional<BookFault> readVersion();
+    std::optional<BookFault> takeBackHalfDone();
     void takeHold();
     void settle(BookState state, BookFault why);
     std::optional<BookFault> reopen(BookAccess access);
