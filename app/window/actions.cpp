@@ -50,7 +50,7 @@ Actions::Actions(QMainWindow& window)
                    QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
       print(make(window, Text::tr("&Print ..."),
                  Text::tr("Print sheets of the lesson, or save them as PDF"), QKeySequence::Print)),
-      exportLesson(make(window, Text::tr("Save for an&other program ..."),
+      exportLesson(make(window, Text::tr("Save fo&r another program ..."),
                         Text::tr("Write a calendar, a table, a picture or a recipe"))),
       leave(make(window, Text::tr("&Close the window"), Text::tr("Leave Rangeline"),
                  QKeySequence::Quit)),
