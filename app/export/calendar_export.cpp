@@ -68,11 +68,11 @@ class CalendarMaker {
         made.summary = text(row.step);
         made.location = text(row.where);
         made.description = text(description(row));
-        made.alarms.push_back({made.begin, text(exportWords("Start: %1").arg(row.step))});
+        made.alarms.push_back({made.begin, text(Exported::tr("Start: %1").arg(row.step))});
         if (endsAlone(node)) {
             const QString what =
-                row.cue.isEmpty() ? row.step : exportWords("%1: %2").arg(row.step, row.cue);
-            made.alarms.push_back({made.end, text(exportWords("Look at: %1").arg(what))});
+                row.cue.isEmpty() ? row.step : Exported::tr("%1: %2").arg(row.step, row.cue);
+            made.alarms.push_back({made.end, text(Exported::tr("Look at: %1").arg(what))});
         }
         return made;
     }
@@ -86,13 +86,13 @@ class CalendarMaker {
     static QString description(const PlanRow& row) {
         QStringList lines;
         if (!row.cue.isEmpty()) {
-            lines << exportWords("Until: %1").arg(row.cue);
+            lines << Exported::tr("Until: %1").arg(row.cue);
         }
         if (!row.who.isEmpty()) {
-            lines << exportWords("Who: %1").arg(row.who);
+            lines << Exported::tr("Who: %1").arg(row.who);
         }
-        lines << exportWords("Takes: %1").arg(row.length)
-              << exportWords("To plating: %1").arg(row.toPlating);
+        lines << Exported::tr("Takes: %1").arg(row.length)
+              << Exported::tr("To plating: %1").arg(row.toPlating);
         return lines.join(u'\n');
     }
 
@@ -115,8 +115,8 @@ class CalendarMaker {
     QString servingText(const Serving& serving, int group) const {
         const QString dish = QString::fromStdString(serving.dish.name);
         const QString number = input_.text.locale.toString(group + 1);
-        return head_.groups.count > 1 ? exportWords("Serve: %1 (group %2)").arg(dish, number)
-                                      : exportWords("Serve: %1").arg(dish);
+        return head_.groups.count > 1 ? Exported::tr("Serve: %1 (group %2)").arg(dish, number)
+                                      : Exported::tr("Serve: %1").arg(dish);
     }
 
     const TimelineInput& input_;
@@ -129,7 +129,7 @@ class CalendarMaker {
 }  // namespace
 
 QString calendarTitle() {
-    return exportWords("A calendar that reminds of every step");
+    return Exported::tr("A calendar that reminds of every step");
 }
 
 Result<std::string, Fault> makeCalendar(const TimelineInput& input, const ExportSetup& setup) {

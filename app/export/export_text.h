@@ -5,9 +5,9 @@
 
 namespace rangeline {
 
-/// A text of exported files in the reader's language.
-inline QString exportWords(const char* text) {
-    return QCoreApplication::translate("Export", text);
-}
+/// The texts of exported files in the reader's language: `Exported::tr("...")`.
+class Exported {
+    Q_DECLARE_TR_FUNCTIONS(Export)
+};
 
 }  // namespace rangeline

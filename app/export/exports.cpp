@@ -14,7 +14,7 @@ namespace rangeline {
 namespace {
 
 QString lessonTitle() {
-    return exportWords("The lesson, for Rangeline");
+    return Exported::tr("The lesson, for Rangeline");
 }
 
 Result<std::string, Fault> makeLesson(const TimelineInput& input, const ExportSetup&) {
@@ -22,7 +22,7 @@ Result<std::string, Fault> makeLesson(const TimelineInput& input, const ExportSe
 }
 
 QString recipeTitle() {
-    return exportWords("The dishes, as recipes for other programs");
+    return Exported::tr("The dishes, as recipes for other programs");
 }
 
 Result<std::string, Fault> makeRecipe(const TimelineInput& input, const ExportSetup&) {

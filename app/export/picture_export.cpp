@@ -20,7 +20,7 @@ constexpr double pixelsInPoint = 2;
 constexpr int mostPixels = 30'000;
 
 Fault cannotWrite(const char* reason) {
-    return {FaultCode::CannotWrite, {}, {exportWords(reason).toStdString()}};
+    return {FaultCode::CannotWrite, {}, {Exported::tr(reason).toStdString()}};
 }
 
 std::string bytesOf(const QBuffer& buffer) {
@@ -37,7 +37,7 @@ void playOnPaper(const TimelinePicture& made, QPainter& painter, double scale) {
 }  // namespace
 
 QString drawingTitle() {
-    return exportWords("The station timeline as a drawing");
+    return Exported::tr("The station timeline as a drawing");
 }
 
 Result<std::string, Fault> makeDrawing(const TimelineInput& input, const ExportSetup&) {
@@ -59,7 +59,7 @@ Result<std::string, Fault> makeDrawing(const TimelineInput& input, const ExportS
 }
 
 QString pictureTitle() {
-    return exportWords("The station timeline as a picture");
+    return Exported::tr("The station timeline as a picture");
 }
 
 Result<std::string, Fault> makePicture(const TimelineInput& input, const ExportSetup&) {

@@ -48,8 +48,9 @@ Hazardous hazardsOf(const Lesson& lesson) {
         for (const Component& component : serving.dish.components) {
             for (const Ingredient& it : component.ingredients) {
                 for (const std::string& allergen : it.allergens) {
-                    addOnce(all.allergens, allergen,
-                            words("%1 (%2)").arg(q(it.name), q(component.name)).toStdString());
+                    addOnce(
+                        all.allergens, allergen,
+                        Printed::tr("%1 (%2)").arg(q(it.name), q(component.name)).toStdString());
                 }
             }
             for (const Step& step : component.steps) {
@@ -74,7 +75,7 @@ void addTable(const QString& heading, const QString& left, const QString& right,
 QString usualRange(const std::string& key, const QLocale& locale) {
     const Technique* technique = findTechnique(key);
     return technique == nullptr ? QString()
-                                : words(", usually %1 to %2")
+                                : Printed::tr(", usually %1 to %2")
                                       .arg(durationText(technique->least, locale),
                                            durationText(technique->most, locale));
 }
@@ -87,27 +88,29 @@ void addHazards(const TimelineInput& input, TextFlow& flow) {
         const bool asked = std::ranges::find(avoided, key) != avoided.end();
         const QString name = sentenceCase(allergenText(key));
         allergens.push_back(
-            {asked ? words("%1: a guest must not eat it").arg(name) : name, listText(where)});
+            {asked ? Printed::tr("%1: a guest must not eat it").arg(name) : name, listText(where)});
     }
-    addTable(words("Allergens"), words("Allergen"), words("In"), allergens, flow);
-    flow.paragraph(words("Only what the lesson names is listed: read the labels of what you buy."));
+    addTable(Printed::tr("Allergens"), Printed::tr("Allergen"), Printed::tr("In"), allergens, flow);
+    flow.paragraph(
+        Printed::tr("Only what the lesson names is listed: read the labels of what you buy."));
     Rows dangers;
     for (const auto& [key, steps] : all.dangers) {
         dangers.push_back({sentenceCase(dangerText(key)), listText(steps)});
     }
-    addTable(words("Mind"), words("What"), words("At"), dangers, flow);
+    addTable(Printed::tr("Mind"), Printed::tr("What"), Printed::tr("At"), dangers, flow);
     Rows techniques;
     for (const auto& [key, steps] : all.techniques) {
         techniques.push_back(
             {sentenceCase(q(key)) + usualRange(key, input.text.locale), listText(steps)});
     }
-    addTable(words("Techniques"), words("Technique"), words("Steps"), techniques, flow);
+    addTable(Printed::tr("Techniques"), Printed::tr("Technique"), Printed::tr("Steps"), techniques,
+             flow);
 }
 
 }  // namespace
 
 QString cautionsTitle() {
-    return words("Techniques and cautions");
+    return Printed::tr("Techniques and cautions");
 }
 
 SheetPages makeCautions(const TimelineInput& input, const SheetSetup& setup) {

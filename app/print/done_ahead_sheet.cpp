@@ -29,26 +29,26 @@ class DoneAheadLists {
     void fill(TextFlow& flow) const {
         const Rows done = ahead();
         if (!done.empty()) {
-            flow.heading(words("Made before the lesson"), 3);
+            flow.heading(Printed::tr("Made before the lesson"), 3);
             flow.table({{{}, 3, FontRole::Body, CellKind::Tick},
-                        {words("What"), 30},
-                        {words("Made at"), 16, FontRole::BodyStrong},
-                        {words("Kept"), 22},
-                        {words("Keeps"), 12},
-                        {words("When taken out"), 26}},
+                        {Printed::tr("What"), 30},
+                        {Printed::tr("Made at"), 16, FontRole::BodyStrong},
+                        {Printed::tr("Kept"), 22},
+                        {Printed::tr("Keeps"), 12},
+                        {Printed::tr("When taken out"), 26}},
                        done);
         }
         const Rows twins = swapped();
         if (!twins.empty()) {
-            flow.heading(words("Swapped in: begun before the class, its twin is ready"), 3);
+            flow.heading(Printed::tr("Swapped in: begun before the class, its twin is ready"), 3);
             flow.table({{{}, 3, FontRole::Body, CellKind::Tick},
-                        {words("What"), 30},
-                        {words("Stands in"), 24},
-                        {words("Made of"), 44}},
+                        {Printed::tr("What"), 30},
+                        {Printed::tr("Stands in"), 24},
+                        {Printed::tr("Made of"), 44}},
                        twins);
         }
         if (!possible().isEmpty()) {
-            flow.heading(words("Could be made before as well"));
+            flow.heading(Printed::tr("Could be made before as well"));
             flow.paragraph(listText(possible()));
         }
     }
@@ -70,7 +70,7 @@ class DoneAheadLists {
         const Found found = find(id);
         return found.step == nullptr
                    ? q(id.text)
-                   : words("%1 (%2)").arg(q(found.step->name), q(found.component->name));
+                   : Printed::tr("%1 (%2)").arg(q(found.step->name), q(found.component->name));
     }
 
     QString waresText(const std::vector<WareSpot>& wares) const {
@@ -83,7 +83,7 @@ class DoneAheadLists {
 
     QString keptText(const DoneAhead& it) const {
         QStringList parts;
-        parts << (it.storage ? storageText(*it.storage) : words("not said where"));
+        parts << (it.storage ? storageText(*it.storage) : Printed::tr("not said where"));
         if (it.place) {
             const int pool = poolItem(lesson_.kitchen, it.place->pool);
             parts << (pool < 0 ? q(it.place->pool.text)
@@ -92,12 +92,12 @@ class DoneAheadLists {
         if (!it.wares.empty()) {
             parts << waresText(it.wares);
         }
-        return parts.join(words(", "));
+        return parts.join(Printed::tr(", "));
     }
 
     QString keepsText(const Step& step, const std::optional<Storage>& storage) const {
         const auto& limit = storage == Storage::Cold ? step.after.cold : step.after.atRoom;
-        return limit ? durationText(*limit, locale_) : words("no limit stated");
+        return limit ? durationText(*limit, locale_) : Printed::tr("no limit stated");
     }
 
     /// The steps that are there only because the food was made before: tempering, reheating.
@@ -170,7 +170,7 @@ class DoneAheadLists {
 }  // namespace
 
 QString doneAheadTitle() {
-    return words("Done ahead");
+    return Printed::tr("Done ahead");
 }
 
 SheetPages makeDoneAhead(const TimelineInput& input, const SheetSetup& setup) {

@@ -68,13 +68,13 @@ class EquipmentLists {
         for (std::size_t item = 0; item < kitchen.ovens.size(); ++item) {
             addRow(
                 stations.ovens, static_cast<int>(item), q(kitchen.ovens[item].name),
-                words("%1 slots").arg(locale_.toString(kitchen.ovens[item].slots)),
+                Printed::tr("%1 slots").arg(locale_.toString(kitchen.ovens[item].slots)),
                 [this](int unit) { return index_.ovenUses(unit); }, rows);
         }
         for (std::size_t item = 0; item < kitchen.pools.size(); ++item) {
             addRow(
                 stations.pools, static_cast<int>(item), q(kitchen.pools[item].name),
-                words("room for %1").arg(locale_.toString(kitchen.pools[item].capacity)),
+                Printed::tr("room for %1").arg(locale_.toString(kitchen.pools[item].capacity)),
                 [this](int unit) { return index_.poolUses(unit); }, rows);
         }
         return rows;
@@ -133,8 +133,8 @@ class EquipmentLists {
 
     QString powerText(const Power& power) const {
         const QString amount = locale_.toString(static_cast<qlonglong>(power.amount));
-        return power.unit == Power::Unit::Watt ? words("%1 W").arg(amount)
-                                               : words("%1 Btu/h").arg(amount);
+        return power.unit == Power::Unit::Watt ? Printed::tr("%1 W").arg(amount)
+                                               : Printed::tr("%1 Btu/h").arg(amount);
     }
 
     static int unitsOf(const UnitTable& units, int item) {
@@ -159,7 +159,7 @@ class EquipmentLists {
         const int family = at(index_.expanded().chains, before).family;
         const bool sameFood = family >= 0 && family == at(index_.expanded().chains, next).family;
         const bool needed = !sameFood && index_.wareOfUnit(unit).cleaning.takes > Duration();
-        return needed ? words("not planned yet") : words("goes on without");
+        return needed ? Printed::tr("not planned yet") : Printed::tr("goes on without");
     }
 
     QString firstStep(int chain) const {
@@ -176,19 +176,20 @@ class EquipmentLists {
 }  // namespace
 
 QString equipmentTitle() {
-    return words("Equipment and washing-up");
+    return Printed::tr("Equipment and washing-up");
 }
 
 SheetPages makeEquipment(const TimelineInput& input, const SheetSetup& setup) {
     TextSheet sheet(input, setup.layout, equipmentTitle());
     const EquipmentLists lists(input);
-    std::vector<TableColumn> columns = {{{}, 3, FontRole::Body, CellKind::Tick},
-                                        {words("What"), 40},
-                                        {words("Size"), 20},
-                                        {words("Most in use at once"), 25, FontRole::BodyStrong},
-                                        {words("At hand"), 13}};
+    std::vector<TableColumn> columns = {
+        {{}, 3, FontRole::Body, CellKind::Tick},
+        {Printed::tr("What"), 40},
+        {Printed::tr("Size"), 20},
+        {Printed::tr("Most in use at once"), 25, FontRole::BodyStrong},
+        {Printed::tr("At hand"), 13}};
     if (input.text.lesson.head.groups.count > 1) {
-        columns.insert(columns.begin() + 3, {words("By one group"), 17});
+        columns.insert(columns.begin() + 3, {Printed::tr("By one group"), 17});
     }
     const auto add = [&](const QString& title, const Rows& rows, TextFlow& flow) {
         if (!rows.empty()) {
@@ -197,16 +198,16 @@ SheetPages makeEquipment(const TimelineInput& input, const SheetSetup& setup) {
         }
     };
     sheet.section(equipmentTitle(), [&](TextFlow& flow) {
-        add(words("Pans, boards and tools"), lists.atOnce(), flow);
-        add(words("Burners, ovens and places"), lists.placesAtOnce(), flow);
+        add(Printed::tr("Pans, boards and tools"), lists.atOnce(), flow);
+        add(Printed::tr("Burners, ovens and places"), lists.placesAtOnce(), flow);
         const Rows again = lists.usedAgain();
         if (!again.empty()) {
-            flow.heading(words("Used again: clean by"), 3);
-            flow.table({{words("What"), 28},
-                        {words("Free from"), 14},
-                        {words("Washed"), 26},
-                        {words("Clean by"), 14, FontRole::BodyStrong},
-                        {words("For"), 36}},
+            flow.heading(Printed::tr("Used again: clean by"), 3);
+            flow.table({{Printed::tr("What"), 28},
+                        {Printed::tr("Free from"), 14},
+                        {Printed::tr("Washed"), 26},
+                        {Printed::tr("Clean by"), 14, FontRole::BodyStrong},
+                        {Printed::tr("For"), 36}},
                        again);
         }
     });

@@ -19,7 +19,8 @@ QString crewText(const Lesson& lesson) {
 QString dishesText(const Lesson& lesson) {
     QStringList dishes;
     for (const Serving& serving : lesson.servings) {
-        dishes << words("%1 for %2").arg(q(serving.dish.name), QString::number(serving.covers));
+        dishes
+            << Printed::tr("%1 for %2").arg(q(serving.dish.name), QString::number(serving.covers));
     }
     return listText(dishes);
 }
@@ -30,19 +31,20 @@ QString lessonFacts(const TimelineInput& input, const QString& whereCollisions) 
     const Clock clock(head, text.locale);
     const QDateTime serving = clock.moment(Instant::serving());
     QStringList facts;
-    facts << words("Serve at %1, %2")
+    facts << Printed::tr("Serve at %1, %2")
                  .arg(clock.at(Instant::serving()),
                       text.locale.toString(serving.date(), QLocale::LongFormat));
-    facts << dishesText(text.lesson) << words("Crew: %1").arg(crewText(text.lesson));
+    facts << dishesText(text.lesson) << Printed::tr("Crew: %1").arg(crewText(text.lesson));
     if (head.groups.count > 1) {
-        facts << words("%1 groups").arg(QString::number(head.groups.count));
+        facts << Printed::tr("%1 groups").arg(QString::number(head.groups.count));
     }
-    facts << (head.units == Units::UsCustomary ? words("temperatures in °F")
-                                               : words("temperatures in °C"));
+    facts << (head.units == Units::UsCustomary ? Printed::tr("temperatures in °F")
+                                               : Printed::tr("temperatures in °C"));
     const auto collisions =
         std::ranges::count(input.findings, Severity::Collision, &Finding::severity);
     if (collisions > 0) {
-        facts << words("collisions: %1, %2").arg(QString::number(collisions), whereCollisions);
+        facts
+            << Printed::tr("collisions: %1, %2").arg(QString::number(collisions), whereCollisions);
     }
     return facts.join(QStringLiteral("  ·  "));
 }

@@ -14,9 +14,9 @@ QString noteText(const Ingredient& ingredient) {
         parts << q(ingredient.note);
     }
     for (const std::string& allergen : ingredient.allergens) {
-        parts << words("contains %1").arg(allergenText(allergen));
+        parts << Printed::tr("contains %1").arg(allergenText(allergen));
     }
-    return parts.join(words(", "));
+    return parts.join(Printed::tr(", "));
 }
 
 class MiseEnPlace {
@@ -24,11 +24,11 @@ class MiseEnPlace {
     MiseEnPlace(const Lesson& lesson, const QLocale& locale) : lesson_(lesson), locale_(locale) {}
 
     void fill(const Serving& serving, TextFlow& flow) const {
-        const QString covers =
-            words("%1, for %2 covers").arg(q(serving.dish.name), locale_.toString(serving.covers));
+        const QString covers = Printed::tr("%1, for %2 covers")
+                                   .arg(q(serving.dish.name), locale_.toString(serving.covers));
         flow.paragraph(
             groups() > 1
-                ? words("%1, for each of %2 groups").arg(covers, locale_.toString(groups()))
+                ? Printed::tr("%1, for each of %2 groups").arg(covers, locale_.toString(groups()))
                 : covers,
             FontRole::BodyStrong);
         for (const Component& component : serving.dish.components) {
@@ -43,18 +43,18 @@ class MiseEnPlace {
 
     QString amount(const Ingredient& it, const Serving& serving, int times) const {
         return it.amount ? amountText(scaledAmount(it, serving, times), locale_)
-                         : words("to taste");
+                         : Printed::tr("to taste");
     }
 
     void addComponent(const Component& component, const Serving& serving, TextFlow& flow) const {
         std::vector<TableColumn> columns = {{{}, 3, FontRole::Body, CellKind::Tick},
-                                            {words("Amount"), 16, FontRole::BodyStrong},
-                                            {words("What"), 32},
-                                            {words("Cut"), 27},
-                                            {words("Note"), 24}};
+                                            {Printed::tr("Amount"), 16, FontRole::BodyStrong},
+                                            {Printed::tr("What"), 32},
+                                            {Printed::tr("Cut"), 27},
+                                            {Printed::tr("Note"), 24}};
         if (groups() > 1) {
-            columns[1].title = words("A group");
-            columns.insert(columns.begin() + 2, {words("In all"), 14});
+            columns[1].title = Printed::tr("A group");
+            columns.insert(columns.begin() + 2, {Printed::tr("In all"), 14});
         }
         std::vector<std::vector<QString>> rows;
         for (const Ingredient& it : component.ingredients) {
@@ -76,7 +76,7 @@ class MiseEnPlace {
 }  // namespace
 
 QString miseEnPlaceTitle() {
-    return words("Mise en place");
+    return Printed::tr("Mise en place");
 }
 
 SheetPages makeMiseEnPlace(const TimelineInput& input, const SheetSetup& setup) {

@@ -72,32 +72,32 @@ void addDangers(const TimelineInput& input, const TimelineModel& model, TextFlow
     if (dangers.empty()) {
         return;
     }
-    flow.heading(words("Mind"));
+    flow.heading(Printed::tr("Mind"));
     for (const auto& [key, numbers] : dangers) {
-        flow.paragraph(words("%1 (%2)").arg(dangerText(key), numbersText(numbers)), FontRole::Body,
-                       indent);
+        flow.paragraph(Printed::tr("%1 (%2)").arg(dangerText(key), numbersText(numbers)),
+                       FontRole::Body, indent);
     }
 }
 
 void addDeciding(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
-    flow.heading(words("What decides plating"));
+    flow.heading(Printed::tr("What decides plating"));
     for (const int spare : input.analysis.path) {
         const Spare& it = at(input.analysis.spares, spare);
-        flow.paragraph(words("%1  %2").arg(numberText(model, it.key),
-                                           platingLine(it, input.analysis, input.text)),
+        flow.paragraph(Printed::tr("%1  %2").arg(numberText(model, it.key),
+                                                 platingLine(it, input.analysis, input.text)),
                        FontRole::Body, indent);
     }
     if (input.analysis.path.empty()) {
-        flow.paragraph(words("Nothing does: every step has minutes to spare."), FontRole::Body,
-                       indent);
+        flow.paragraph(Printed::tr("Nothing does: every step has minutes to spare."),
+                       FontRole::Body, indent);
     }
 }
 
 QString spareCell(const TimelineItem& item, const QLocale& locale) {
     if (item.decides) {
-        return words("decides plating");
+        return Printed::tr("decides plating");
     }
-    return item.pinned ? words("pinned") : durationText(item.spare, locale);
+    return item.pinned ? Printed::tr("pinned") : durationText(item.spare, locale);
 }
 
 std::vector<QString> cells(const TimelineInput& input, const TimelineItem& item,
@@ -115,14 +115,14 @@ std::vector<QString> cells(const TimelineInput& input, const TimelineItem& item,
 }  // namespace
 
 void addRunningOrder(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
-    const std::vector<TableColumn> columns = {{words("No."), 4, FontRole::BodyStrong},
-                                              {words("Start"), 8.5},
-                                              {words("To plating"), 10.5},
-                                              {words("What"), 33},
-                                              {words("Takes"), 9},
-                                              {words("Where"), 25},
-                                              {words("Who"), 13},
-                                              {words("To spare"), 11.5}};
+    const std::vector<TableColumn> columns = {{Printed::tr("No."), 4, FontRole::BodyStrong},
+                                              {Printed::tr("Start"), 8.5},
+                                              {Printed::tr("To plating"), 10.5},
+                                              {Printed::tr("What"), 33},
+                                              {Printed::tr("Takes"), 9},
+                                              {Printed::tr("Where"), 25},
+                                              {Printed::tr("Who"), 13},
+                                              {Printed::tr("To spare"), 11.5}};
     const std::vector<PlanRow> plan = planRows(input.index, input.text);
     std::vector<std::vector<QString>> rows;
     for (const NumberedRow& each : numberedRows(model, plan)) {
@@ -133,14 +133,14 @@ void addRunningOrder(const TimelineInput& input, const TimelineModel& model, Tex
 
 void addNotes(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
     addDeciding(input, model, flow);
-    addFindings(input, Severity::Collision, words("Collisions"), flow);
-    addFindings(input, Severity::Late, words("Late"), flow);
+    addFindings(input, Severity::Collision, Printed::tr("Collisions"), flow);
+    addFindings(input, Severity::Late, Printed::tr("Late"), flow);
     addDangers(input, model, flow);
     addCautions(input, flow);
 }
 
 void addCautions(const TimelineInput& input, TextFlow& flow) {
-    addFindings(input, Severity::Caution, words("Cautions"), flow);
+    addFindings(input, Severity::Caution, Printed::tr("Cautions"), flow);
     const std::vector<Finding> all(input.findings.begin(), input.findings.end());
     if (needsSafetyNote(all)) {
         const Head& head = input.text.lesson.head;
@@ -151,10 +151,10 @@ void addCautions(const TimelineInput& input, TextFlow& flow) {
 
 QString guidanceNote(SafetyProfile profile) {
     return profile == SafetyProfile::Household
-               ? words(
+               ? Printed::tr(
                      "Home guidance. If you serve the public, follow your local food code and "
                      "health department.")
-               : words("Follow your local food code and health department.");
+               : Printed::tr("Follow your local food code and health department.");
 }
 
 }  // namespace rangeline

@@ -61,7 +61,7 @@ class OrderMaker {
             for (const char* title :
                  {QT_TRANSLATE_NOOP("Print", "Began"), QT_TRANSLATE_NOOP("Print", "Ended"),
                   QT_TRANSLATE_NOOP("Print", "Note")}) {
-                columns.push_back({words(title), 14, FontRole::Body, CellKind::Blank});
+                columns.push_back({Printed::tr(title), 14, FontRole::Body, CellKind::Blank});
             }
             columns.back().share = 22;
             for (Row& row : rows) {
@@ -73,14 +73,14 @@ class OrderMaker {
     }
 
     void addForAll() {
-        sheet_.section(words("Order of work: everyone"), [&](TextFlow& flow) {
+        sheet_.section(Printed::tr("Order of work: everyone"), [&](TextFlow& flow) {
             addSteps(std::nullopt, flow);
             addNotPlaced(flow);
         });
         const Groups& groups = input_.text.lesson.head.groups;
         for (int group = 0; groups.count > 1 && group < groups.count; ++group) {
             const QString served = clock_.at(Instant::serving() + groups.stagger * group);
-            sheet_.section(words("Order of work: group %1, served at %2")
+            sheet_.section(Printed::tr("Order of work: group %1, served at %2")
                                .arg(input_.text.locale.toString(group + 1), served),
                            [&](TextFlow& flow) { addSteps(group, flow); });
         }
@@ -90,7 +90,7 @@ class OrderMaker {
         const std::vector<CookStretch> stretches = cookStretches(input_.index, cook);
         if (!stretches.empty()) {
             const QString name = Names(input_.text).equipment({EquipmentSort::Cook, cook});
-            sheet_.section(words("Order of work: %1").arg(name),
+            sheet_.section(Printed::tr("Order of work: %1").arg(name),
                            [&](TextFlow& flow) { addCook(stretches, flow); });
         }
     }
@@ -109,13 +109,13 @@ class OrderMaker {
                             whatCell(row, item.collides), whereCell(input_.index, row), row.who,
                             row.length});
         }
-        addRows({{words("From"), 16, FontRole::BodyStrong, CellKind::Mark},
-                 {words("No."), 6, FontRole::BodyStrong},
-                 {words("Start by"), 16},
-                 {words("What"), 40},
-                 {words("Where, with what"), 34},
-                 {words("Who"), 18},
-                 {words("Takes"), 13}},
+        addRows({{Printed::tr("From"), 16, FontRole::BodyStrong, CellKind::Mark},
+                 {Printed::tr("No."), 6, FontRole::BodyStrong},
+                 {Printed::tr("Start by"), 16},
+                 {Printed::tr("What"), 40},
+                 {Printed::tr("Where, with what"), 34},
+                 {Printed::tr("Who"), 18},
+                 {Printed::tr("Takes"), 13}},
                 std::move(rows), flow);
     }
 
@@ -123,12 +123,12 @@ class OrderMaker {
         const QLocale& locale = input_.text.locale;
         QStringList parts;
         if (stretch.hands > Duration()) {
-            parts << words("hands %1").arg(durationText(stretch.hands, locale));
+            parts << Printed::tr("hands %1").arg(durationText(stretch.hands, locale));
         }
         if (stretch.watching > Duration()) {
-            parts << words("watch %1").arg(durationText(stretch.watching, locale));
+            parts << Printed::tr("watch %1").arg(durationText(stretch.watching, locale));
         }
-        return parts.join(words(", "));
+        return parts.join(Printed::tr(", "));
     }
 
     void addCook(const std::vector<CookStretch>& stretches, TextFlow& flow) {
@@ -142,15 +142,15 @@ class OrderMaker {
             const QString what = whatCell(row, item.collides);
             rows.push_back({mark(stretch.interval.begin), QString::number(item.number),
                             clock_.at(stretch.interval.begin),
-                            stretch.goesOn ? words("%1 (goes on)").arg(what) : what,
+                            stretch.goesOn ? Printed::tr("%1 (goes on)").arg(what) : what,
                             whereCell(input_.index, row), partText(stretch)});
         }
-        addRows({{words("From"), 16, FontRole::BodyStrong, CellKind::Mark},
-                 {words("No."), 6, FontRole::BodyStrong},
-                 {words("Start by"), 16},
-                 {words("What"), 42},
-                 {words("Where, with what"), 36},
-                 {words("Your part"), 20}},
+        addRows({{Printed::tr("From"), 16, FontRole::BodyStrong, CellKind::Mark},
+                 {Printed::tr("No."), 6, FontRole::BodyStrong},
+                 {Printed::tr("Start by"), 16},
+                 {Printed::tr("What"), 42},
+                 {Printed::tr("Where, with what"), 36},
+                 {Printed::tr("Your part"), 20}},
                 std::move(rows), flow);
     }
 
@@ -163,7 +163,7 @@ class OrderMaker {
             }
         }
         if (!names.isEmpty()) {
-            flow.heading(words("Not placed yet: arrange the lesson to give these a time"));
+            flow.heading(Printed::tr("Not placed yet: arrange the lesson to give these a time"));
             flow.paragraph(listText(names));
         }
     }
@@ -182,7 +182,7 @@ class OrderMaker {
 }  // namespace
 
 QString orderOfWorkTitle() {
-    return words("Order of work");
+    return Printed::tr("Order of work");
 }
 
 SheetPages makeOrderOfWork(const TimelineInput& input, const SheetSetup& setup) {
@@ -190,7 +190,7 @@ SheetPages makeOrderOfWork(const TimelineInput& input, const SheetSetup& setup) 
 }
 
 QString orderToFillTitle() {
-    return words("Order of work to fill in");
+    return Printed::tr("Order of work to fill in");
 }
 
 SheetPages makeOrderToFill(const TimelineInput& input, const SheetSetup& setup) {

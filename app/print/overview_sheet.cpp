@@ -43,7 +43,7 @@ class Overview {
         std::vector<std::pair<Instant, QString>> times;
         const auto add = [&](const std::optional<Instant>& at, const char* what) {
             if (at) {
-                times.emplace_back(*at, words(what));
+                times.emplace_back(*at, Printed::tr(what));
             }
         };
         const Head& head = lesson_.head;
@@ -53,7 +53,7 @@ class Overview {
         add(head.tasting, QT_TRANSLATE_NOOP("Print", "tasting"));
         for (const Serving& serving : lesson_.servings) {
             times.emplace_back(Instant::serving() + serving.offset,
-                               words("%1: %2 plates")
+                               Printed::tr("%1: %2 plates")
                                    .arg(q(serving.dish.name),
                                         locale_.toString(serving.covers * head.groups.count)));
         }
@@ -64,8 +64,9 @@ class Overview {
         for (const auto& [at, what] : times) {
             rows.push_back({clock_.at(at), what});
         }
-        flow.heading(words("The times"), 3);
-        flow.table({{words("At"), 18, FontRole::BodyStrong}, {words("What"), 82}}, rows);
+        flow.heading(Printed::tr("The times"), 3);
+        flow.table({{Printed::tr("At"), 18, FontRole::BodyStrong}, {Printed::tr("What"), 82}},
+                   rows);
     }
 
     std::optional<Instant> firstStart() const {
@@ -104,16 +105,16 @@ class Overview {
                 const auto steps = static_cast<int>(components[component].steps.size());
                 if (steps > 0) {
                     rows.push_back({q(components[component].name), locale_.toString(steps),
-                                    span ? clock_.at(span->begin) : words("not placed"),
+                                    span ? clock_.at(span->begin) : Printed::tr("not placed"),
                                     span ? clock_.at(span->end) : QString()});
                 }
             }
         }
-        flow.heading(words("The components"), 3);
-        flow.table({{words("Component"), 52, FontRole::BodyStrong},
-                    {words("Steps"), 12},
-                    {words("Begins"), 18},
-                    {words("Ready"), 18}},
+        flow.heading(Printed::tr("The components"), 3);
+        flow.table({{Printed::tr("Component"), 52, FontRole::BodyStrong},
+                    {Printed::tr("Steps"), 12},
+                    {Printed::tr("Begins"), 18},
+                    {Printed::tr("Ready"), 18}},
                    rows);
     }
 
@@ -153,12 +154,12 @@ class Overview {
                             durationText(hands, locale_), durationText(watching, locale_)});
         }
         if (!rows.empty()) {
-            flow.heading(words("The crew"), 3);
-            flow.table({{words("Who"), 32, FontRole::BodyStrong},
-                        {words("From"), 17},
-                        {words("To"), 17},
-                        {words("Hands"), 17},
-                        {words("Watching"), 17}},
+            flow.heading(Printed::tr("The crew"), 3);
+            flow.table({{Printed::tr("Who"), 32, FontRole::BodyStrong},
+                        {Printed::tr("From"), 17},
+                        {Printed::tr("To"), 17},
+                        {Printed::tr("Hands"), 17},
+                        {Printed::tr("Watching"), 17}},
                        rows);
         }
     }
@@ -170,23 +171,24 @@ class Overview {
             const QString oven = names_.equipment({EquipmentSort::Oven, unit});
             const Placed& on = index_.placed(index_.turnOnNode(unit));
             if (on) {
-                rows.push_back({oven, clock_.at(on.interval.begin), words("turned on")});
+                rows.push_back({oven, clock_.at(on.interval.begin), Printed::tr("turned on")});
             }
             std::optional<Temperature> last;
             for (const OvenUse& use : index_.ovenUses(unit)) {
                 if (last != use.setTo) {
                     rows.push_back({oven, clock_.at(std::max(use.interval.begin, longBefore)),
-                                    words("at %1").arg(
+                                    Printed::tr("at %1").arg(
                                         temperatureText(use.setTo, lesson_.head.units, locale_))});
                 }
                 last = use.setTo;
             }
         }
         if (!rows.empty()) {
-            flow.heading(words("The ovens"), 3);
-            flow.table(
-                {{words("Oven"), 40, FontRole::BodyStrong}, {words("At"), 20}, {words("Heat"), 40}},
-                rows);
+            flow.heading(Printed::tr("The ovens"), 3);
+            flow.table({{Printed::tr("Oven"), 40, FontRole::BodyStrong},
+                        {Printed::tr("At"), 20},
+                        {Printed::tr("Heat"), 40}},
+                       rows);
         }
     }
 
@@ -197,10 +199,10 @@ class Overview {
         if (input_.analysis.path.empty() || flow.roomLeft() < roomForAHeading) {
             return;
         }
-        flow.heading(words("What decides plating"));
+        flow.heading(Printed::tr("What decides plating"));
         for (const QString& each : platingLines(input_.analysis, input_.text)) {
             if (flow.roomLeft() < roomForLines) {
-                flow.paragraph(words("And more: see the station timeline."));
+                flow.paragraph(Printed::tr("And more: see the station timeline."));
                 return;
             }
             flow.paragraph(each);
@@ -224,7 +226,7 @@ SheetPages withParts(const TimelineInput& input, const SheetSetup& setup, int pa
 }  // namespace
 
 QString overviewTitle() {
-    return words("Overview");
+    return Printed::tr("Overview");
 }
 
 SheetPages makeOverview(const TimelineInput& input, const SheetSetup& setup) {

@@ -1,17 +1,12 @@
 #include "print/page_frame.h"
 
-#include <QCoreApplication>
-
+#include "print/print_text.h"
 #include "timeline/place_text.h"
 
 namespace rangeline {
 namespace {
 
 constexpr double gap = 6;
-
-QString words(const char* text) {
-    return QCoreApplication::translate("Print", text);
-}
 
 }  // namespace
 
@@ -48,7 +43,7 @@ void PageFrame::addFoot(Picture& page, const QString& note, int number, int page
     const QRectF row(frame_.left(), frame_.bottom() - height, frame_.width(), height);
     page.push_back({LineShape{row.topLeft(), row.topRight(), Colour::GridStrong, 0.6}, Part::Page});
     const QString count =
-        words("Page %1 of %2").arg(QString::number(number), QString::number(pages));
+        Printed::tr("Page %1 of %2").arg(QString::number(number), QString::number(pages));
     const double countWidth = measure_.width(FontRole::Small, count);
     const QString fitted = measure_.fitted(FontRole::Small, note, row.width() - countWidth - 12);
     addText(measure_, page, Part::Page, -1, {fitted, {}, FontRole::Small, Colour::InkSoft}, row);

@@ -22,7 +22,8 @@ Rows platingRows(const TimelineInput& input, int serving) {
             at(input.index.expanded().tasks, node).serving != serving) {
             continue;
         }
-        const QString what = row.cue.isEmpty() ? row.step : words("%1: %2").arg(row.step, row.cue);
+        const QString what =
+            row.cue.isEmpty() ? row.step : Printed::tr("%1: %2").arg(row.step, row.cue);
         rows.push_back({QString::number(++number), row.clock, what, row.who, row.length});
     }
     return rows;
@@ -30,13 +31,13 @@ Rows platingRows(const TimelineInput& input, int serving) {
 
 /// What the lesson does not know, to be settled and written down.
 void addToSettle(TextFlow& flow) {
-    flow.heading(words("To settle"), 3);
+    flow.heading(Printed::tr("To settle"), 3);
     Rows rows;
     for (const char* question : {QT_TRANSLATE_NOOP("Print", "Plates warmed or cold"),
                                  QT_TRANSLATE_NOOP("Print", "Where the plates stand"),
                                  QT_TRANSLATE_NOOP("Print", "Who carries"),
                                  QT_TRANSLATE_NOOP("Print", "Who calls the plates away")}) {
-        rows.push_back({words(question), {}});
+        rows.push_back({Printed::tr(question), {}});
     }
     flow.table({{{}, 30}, {{}, 70, FontRole::Body, CellKind::Blank}}, rows);
 }
@@ -45,10 +46,10 @@ void addToSettle(TextFlow& flow) {
 void addSketch(const TextMeasure& measure, TextFlow& flow) {
     constexpr double diameter = 170;
     constexpr double rim = 22;
-    flow.heading(words("Sketch of the plate"), 3);
+    flow.heading(Printed::tr("Sketch of the plate"), 3);
     const double label = measure.lineHeight(FontRole::Small);
     flow.figure(diameter + 2 * label, [&](Picture& page, const QRectF& room) {
-        const QRectF plate(room.left() + label + measure.width(FontRole::Small, words("9")),
+        const QRectF plate(room.left() + label + measure.width(FontRole::Small, Printed::tr("9")),
                            room.top() + label, diameter, diameter);
         for (const double inset : {0.0, rim}) {
             page.push_back({RoundShape{plate.adjusted(inset, inset, -inset, -inset), Colour::Paper,
@@ -61,10 +62,10 @@ void addSketch(const TextMeasure& measure, TextFlow& flow) {
                     QRectF(centre.x() - label, centre.y() - label / 2, 2 * label, label));
         };
         const QPointF middle = plate.center();
-        hour(words("12"), {middle.x(), plate.top() - label / 2});
-        hour(words("3"), {plate.right() + label * 0.6, middle.y()});
-        hour(words("6"), {middle.x(), plate.bottom() + label / 2});
-        hour(words("9"), {plate.left() - label * 0.6, middle.y()});
+        hour(Printed::tr("12"), {middle.x(), plate.top() - label / 2});
+        hour(Printed::tr("3"), {plate.right() + label * 0.6, middle.y()});
+        hour(Printed::tr("6"), {middle.x(), plate.bottom() + label / 2});
+        hour(Printed::tr("9"), {plate.left() - label * 0.6, middle.y()});
     });
 }
 
@@ -75,23 +76,23 @@ void addServing(const TimelineInput& input, int number, const TextMeasure& measu
     const QLocale& locale = input.text.locale;
     const Clock clock(lesson.head, locale);
     flow.paragraph(
-        words("%1: %2 plates, on the table at %3")
+        Printed::tr("%1: %2 plates, on the table at %3")
             .arg(q(serving.dish.name), locale.toString(serving.covers * lesson.head.groups.count),
                  clock.at(Instant::serving() + serving.offset)),
         FontRole::BodyStrong);
     if (!serving.dish.perCover.empty()) {
-        flow.paragraph(words("Each cover gets %1.").arg(q(serving.dish.perCover)));
+        flow.paragraph(Printed::tr("Each cover gets %1.").arg(q(serving.dish.perCover)));
     }
-    flow.paragraph(
-        words("A finished plate may wait %1.").arg(durationText(serving.dish.platesHold, locale)));
+    flow.paragraph(Printed::tr("A finished plate may wait %1.")
+                       .arg(durationText(serving.dish.platesHold, locale)));
     const Rows rows = platingRows(input, number);
     if (!rows.empty()) {
-        flow.heading(words("Order on the plate"), 3);
+        flow.heading(Printed::tr("Order on the plate"), 3);
         flow.table({{{}, 4, FontRole::BodyStrong},
-                    {words("Start by"), 14},
-                    {words("What"), 48},
-                    {words("Who"), 20},
-                    {words("Takes"), 14}},
+                    {Printed::tr("Start by"), 14},
+                    {Printed::tr("What"), 48},
+                    {Printed::tr("Who"), 20},
+                    {Printed::tr("Takes"), 14}},
                    rows);
     }
     addSketch(measure, flow);
@@ -101,7 +102,7 @@ void addServing(const TimelineInput& input, int number, const TextMeasure& measu
 }  // namespace
 
 QString platingTitle() {
-    return words("Plating");
+    return Printed::tr("Plating");
 }
 
 SheetPages makePlating(const TimelineInput& input, const SheetSetup& setup) {

@@ -6,10 +6,10 @@
 
 namespace rangeline {
 
-/// A text of the sheets in the reader's language.
-inline QString words(const char* text) {
-    return QCoreApplication::translate("Print", text);
-}
+/// The texts of the sheets in the reader's language: `Printed::tr("...")`.
+class Printed {
+    Q_DECLARE_TR_FUNCTIONS(Print)
+};
 
 inline QString q(const std::string& text) {
     return QString::fromStdString(text);

@@ -95,17 +95,17 @@ void paint(const TimelineInput& input, int group, const TextMeasure& measure, Te
 }  // namespace
 
 QString rangeTitle() {
-    return words("The range from above");
+    return Printed::tr("The range from above");
 }
 
 SheetPages makeRange(const TimelineInput& input, const SheetSetup& setup) {
     TextSheet sheet(input, setup.layout, rangeTitle());
     const int groups = input.text.lesson.head.groups.count;
     for (int group = 0; group < groups; ++group) {
-        const QString title =
-            groups == 1
-                ? rangeTitle()
-                : words("%1: group %2").arg(rangeTitle(), input.text.locale.toString(group + 1));
+        const QString title = groups == 1
+                                  ? rangeTitle()
+                                  : Printed::tr("%1: group %2")
+                                        .arg(rangeTitle(), input.text.locale.toString(group + 1));
         sheet.section(title, [&](TextFlow& flow) { paint(input, group, sheet.measure(), flow); });
     }
     return sheet.finish();

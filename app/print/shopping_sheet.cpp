@@ -63,7 +63,7 @@ List everythingOf(const Lesson& lesson, int times) {
                 if (hasTwin(component, lesson.choices.swapIns)) {
                     add(it, serving, times, bought);
                     addOnce(bought.components,
-                            words("the twin of %1").arg(q(component.name)).toStdString());
+                            Printed::tr("the twin of %1").arg(q(component.name)).toStdString());
                 }
             }
         }
@@ -77,9 +77,9 @@ QString sumText(const std::vector<Amount>& amounts, bool toTaste, const QLocale&
         parts << amountText(sum, locale);
     }
     if (toTaste) {
-        parts << words("to taste");
+        parts << Printed::tr("to taste");
     }
-    return parts.join(words(" + "));
+    return parts.join(Printed::tr(" + "));
 }
 
 class ShoppingList {
@@ -95,7 +95,8 @@ class ShoppingList {
         const List list = everythingOf(lesson_, times_);
         for (const auto& [shelf, things] : list) {
             if (list.size() > 1) {
-                flow.heading(shelf.kind.isEmpty() ? words("Other") : sentenceCase(shelf.kind), 3);
+                flow.heading(shelf.kind.isEmpty() ? Printed::tr("Other") : sentenceCase(shelf.kind),
+                             3);
             }
             flow.table(columns(), rows(things));
         }
@@ -104,21 +105,21 @@ class ShoppingList {
   private:
     QString forWhom() const {
         if (classes_ == 1 && lesson_.head.groups.count == 1) {
-            return words("As bought, with what is peeled and trimmed off.");
+            return Printed::tr("As bought, with what is peeled and trimmed off.");
         }
-        return words("As bought, for %1 groups in each of %2 classes.")
+        return Printed::tr("As bought, for %1 groups in each of %2 classes.")
             .arg(locale_.toString(lesson_.head.groups.count), locale_.toString(classes_));
     }
 
     std::vector<TableColumn> columns() const {
         std::vector<TableColumn> made = {{{}, 3, FontRole::Body, CellKind::Tick},
-                                         {words("Amount"), 22, FontRole::BodyStrong},
-                                         {words("What"), 30},
-                                         {words("Note"), 18},
-                                         {words("For"), 32}};
+                                         {Printed::tr("Amount"), 22, FontRole::BodyStrong},
+                                         {Printed::tr("What"), 30},
+                                         {Printed::tr("Note"), 18},
+                                         {Printed::tr("For"), 32}};
         if (times_ > 1) {
-            made.insert(made.begin() + 2, {words("One group"), 20});
-            made[1].title = words("In all");
+            made.insert(made.begin() + 2, {Printed::tr("One group"), 20});
+            made[1].title = Printed::tr("In all");
         }
         return made;
     }
@@ -129,8 +130,8 @@ class ShoppingList {
             std::vector<QString> row = {{},
                                         sumText(bought.inAll, bought.toTaste, locale_),
                                         name,
-                                        bought.notes.join(words(", ")),
-                                        bought.components.join(words(", "))};
+                                        bought.notes.join(Printed::tr(", ")),
+                                        bought.components.join(Printed::tr(", "))};
             if (times_ > 1) {
                 row.insert(row.begin() + 2, sumText(bought.perGroup, bought.toTaste, locale_));
             }
@@ -148,7 +149,7 @@ class ShoppingList {
 }  // namespace
 
 QString shoppingTitle() {
-    return words("Shopping list");
+    return Printed::tr("Shopping list");
 }
 
 SheetPages makeShopping(const TimelineInput& input, const SheetSetup& setup) {

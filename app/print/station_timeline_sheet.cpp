@@ -33,11 +33,11 @@ class SheetMaker {
           layout_(setup.layout),
           model_(buildTimeline(input)),
           name_(q(input.text.lesson.head.name)),
-          facts_(lessonFacts(input, words("listed at the end"))) {}
+          facts_(lessonFacts(input, Printed::tr("listed at the end"))) {}
 
     SheetPages run() {
-        sheet_.title = wall_ ? words("%1: timeline for the wall").arg(name_)
-                             : words("%1: station timeline").arg(name_);
+        sheet_.title = wall_ ? Printed::tr("%1: timeline for the wall").arg(name_)
+                             : Printed::tr("%1: station timeline").arg(name_);
         chooseSize(wall_ ? std::span<const double>(wallEnlargement) : enlargements);
         const QtFonts fonts(sheet_.style, pixelsPerPoint);
         const PageFrame frame(layout_, fonts, name_, facts_);
@@ -115,7 +115,7 @@ class SheetMaker {
 
     void addTimeline(const QtFonts& fonts, const TimelinePage& page) {
         const Clock clock(input_.text.lesson.head, input_.text.locale);
-        const QString title = words("%1, %2").arg(name_, clock.span(page.window));
+        const QString title = Printed::tr("%1, %2").arg(name_, clock.span(page.window));
         const PageFrame frame(layout_, fonts, title, facts_);
         const QRectF body = timelineBody(fonts, sheet_.style);
         const TimelineLayout layout =
@@ -155,8 +155,8 @@ class SheetMaker {
         picture.push_back(
             {LineShape{{x, body.top()}, {x, body.bottom()}, Colour::Ink, 1.2, Stroke::Dashed},
              Part::Page});
-        const QString text =
-            begins ? words("cut here, page %1 goes before") : words("page %1 is glued here");
+        const QString text = begins ? Printed::tr("cut here, page %1 goes before")
+                                    : Printed::tr("page %1 is glued here");
         const double height = fonts.lineHeight(FontRole::Small);
         const QString fitted = text.arg(QString::number(page));
         const double width = fonts.width(FontRole::Small, fitted);
@@ -177,7 +177,7 @@ class SheetMaker {
 }  // namespace
 
 QString stationTimelineTitle() {
-    return words("Station timeline");
+    return Printed::tr("Station timeline");
 }
 
 SheetPages makeStationTimeline(const TimelineInput& input, const SheetSetup& setup) {
@@ -185,7 +185,7 @@ SheetPages makeStationTimeline(const TimelineInput& input, const SheetSetup& set
 }
 
 QString wallTimelineTitle() {
-    return words("Timeline for the wall");
+    return Printed::tr("Timeline for the wall");
 }
 
 SheetPages makeWallTimeline(const TimelineInput& input, const SheetSetup& setup) {

@@ -11,13 +11,14 @@ QString whereCell(const UseIndex& index, const PlanRow& row) {
     const int node = index.nodeOf(row.key);
     const BurnerHeat* heat =
         index.isTask(node) ? std::get_if<BurnerHeat>(&index.step(node).heat) : nullptr;
-    return heat == nullptr || heat->level.empty() ? row.where
-                                                  : words("%1, %2").arg(row.where, q(heat->level));
+    return heat == nullptr || heat->level.empty()
+               ? row.where
+               : Printed::tr("%1, %2").arg(row.where, q(heat->level));
 }
 
 QString whatCell(const PlanRow& row, bool collides) {
-    const QString what = collides ? words("%1 (collision)").arg(row.step) : row.step;
-    return row.cue.isEmpty() ? what : words("%1: %2").arg(what, row.cue);
+    const QString what = collides ? Printed::tr("%1 (collision)").arg(row.step) : row.step;
+    return row.cue.isEmpty() ? what : Printed::tr("%1: %2").arg(what, row.cue);
 }
 
 std::vector<NumberedRow> numberedRows(const TimelineModel& model,

@@ -12,11 +12,11 @@ TextSheet::TextSheet(const TimelineInput& input, const PageLayout& layout, const
     : input_(input),
       layout_(layout),
       name_(name),
-      facts_(words("%1  ·  %2")
+      facts_(Printed::tr("%1  ·  %2")
                  .arg(q(input.text.lesson.head.name),
-                      lessonFacts(input, words("listed with the station timeline")))),
+                      lessonFacts(input, Printed::tr("listed with the station timeline")))),
       fonts_(TimelineStyle::paper(), pixelsPerPoint) {
-    sheet_.title = words("%1: %2").arg(q(input.text.lesson.head.name), name.toLower());
+    sheet_.title = Printed::tr("%1: %2").arg(q(input.text.lesson.head.name), name.toLower());
     sheet_.style = TimelineStyle::paper();
 }
 
@@ -36,7 +36,7 @@ void TextSheet::section(const QString& title, const std::function<void(TextFlow&
 SheetPages TextSheet::finish() {
     if (sheet_.pages.empty()) {
         section(name_, [](TextFlow& flow) {
-            flow.paragraph(words("There is nothing for this sheet in the lesson."));
+            flow.paragraph(Printed::tr("There is nothing for this sheet in the lesson."));
         });
     }
     const PageFrame frame(layout_, fonts_, name_, facts_);

@@ -45,7 +45,7 @@ TimelinePicture makeTimelinePicture(const TimelineInput& input) {
         (leastWidth - made.style.headWidth - made.style.rightRoom) / window.length().inMinutes());
     const double width =
         made.style.headWidth + made.style.rightRoom + perMinute * window.length().inMinutes();
-    const QString facts = lessonFacts(input, words("marked in the picture"));
+    const QString facts = lessonFacts(input, Printed::tr("marked in the picture"));
     double top = margin;
     const auto line = [&](FontRole font, const QString& text) {
         const double height = fonts.lineHeight(font);

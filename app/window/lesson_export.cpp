@@ -14,9 +14,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("LessonExport", text);
-}
+class LessonExport {
+    Q_DECLARE_TR_FUNCTIONS(LessonExport)
+};
 
 QString textOf(std::string_view latin) {
     return QString::fromUtf8(latin.data(), static_cast<qsizetype>(latin.size()));
@@ -61,18 +61,19 @@ QString exportLesson(const LessonDocument& document, const QLocale& locale, QWid
                              : QFileInfo(document.path()).absolutePath() + u'/' +
                                    QFileInfo(document.path()).completeBaseName();
     QString filter;
-    const QString chosen = QFileDialog::getSaveFileName(
-        parent, tr("Save for another program"), name, filters.join(QStringLiteral(";;")), &filter);
+    const QString chosen =
+        QFileDialog::getSaveFileName(parent, LessonExport::tr("Save for another program"), name,
+                                     filters.join(QStringLiteral(";;")), &filter);
     if (chosen.isEmpty()) {
         return {};
     }
     const QString path = withEnding(chosen, filter);
     if (const auto fault = exportTo(path, document, locale)) {
-        QMessageBox::warning(parent, tr("The lesson was not written"),
+        QMessageBox::warning(parent, LessonExport::tr("The lesson was not written"),
                              QStringLiteral("%1: %2").arg(path, sentence(*fault)));
         return {};
     }
-    return tr("Written to %1").arg(QFileInfo(path).fileName());
+    return LessonExport::tr("Written to %1").arg(QFileInfo(path).fileName());
 }
 
 }  // namespace rangeline

@@ -3,15 +3,19 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QDir>
 #include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QTemporaryDir>
+#include <map>
 
 #include "check/check.h"
 #include "cli/run_program.h"
 #include "exchange/lesson_file.h"
+#include "exchange/safe_write.h"
+#include "support/full_disk.h"
 #include "support/lesson_builder.h"
 
 namespace rangeline::test {
@@ -56,6 +60,12 @@ class CommandLine : public testing::Test {
 
     static QJsonObject json(const QByteArray& bytes) {
         return QJsonDocument::fromJson(bytes).object();
+    }
+
+    static QByteArray contentOf(const QString& name) {
+        QFile file(name);
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        return file.readAll();
     }
 
     QTemporaryDir folder_;
@@ -198,6 +208,30 @@ TEST_F(CommandLine, ALessonComesFromStandardInput) {
     const QByteArray lesson = QByteArray::fromStdString(writeLesson(supper().lesson));
     EXPECT_EQ(runProgram({"check", "-"}, lesson).exit, 1);
     EXPECT_EQ(runProgram({"check", "-"}, lesson.left(40)).exit, 2);
+}
+
+TEST_F(CommandLine, AFullDiskLeavesTheOldExportAndTheOldSheet) {
+    const QString file = stored(supper().lesson);
+    ASSERT_EQ(runProgram({"arrange", file, "-o", file}).exit, 0);
+    const std::map<QString, QString> commandOf = {
+        {"a.ics", "export"},           {"a.csv", "export"},  {"a.cooks.csv", "export"},
+        {"a.equipment.csv", "export"}, {"a.svg", "export"},  {"a.png", "export"},
+        {"a.jsonld", "export"},        {"a.json", "export"}, {"a.pdf", "print"}};
+    for (const auto& [name, command] : commandOf) {
+        SCOPED_TRACE(name.toStdString());
+        const QString out = folder_.filePath(name);
+        ASSERT_FALSE(writeFile(out.toStdString(), "old"));
+        Ended ended;
+        {
+            const FullDisk full(20);
+            ended = runProgram({command, file, "-o", out});
+        }
+        EXPECT_EQ(ended.exit, 2);
+        EXPECT_THAT(ended.err.toStdString(), HasSubstr(name.toStdString()));
+        EXPECT_EQ(contentOf(out), "old");
+        ASSERT_TRUE(QFile::remove(out));
+    }
+    EXPECT_EQ(QDir(folder_.path()).entryList(QDir::Files).size(), 1) << "left-overs";
 }
 
 TEST_F(CommandLine, PrintWritesAPdfWithoutADisplay) {

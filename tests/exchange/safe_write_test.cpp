@@ -2,17 +2,16 @@
 
 #include <fcntl.h>
 #include <gtest/gtest.h>
-#include <sys/resource.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <csignal>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
 
 #include "exchange/formats.h"
 #include "exchange/lesson_file.h"
+#include "support/full_disk.h"
 #include "support/rich_lesson.h"
 
 namespace rangeline {
@@ -42,27 +41,6 @@ class SafeWrite : public testing::Test {
     fs::path folder_;
 };
 
-/// No file may grow beyond this while it lives, as on a disk that is full.
-class FullDisk {
-  public:
-    explicit FullDisk(rlim_t bytes) {
-        getrlimit(RLIMIT_FSIZE, &before_);
-        handler_ = std::signal(SIGXFSZ, SIG_IGN);
-        const rlimit limit{bytes, before_.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &limit);
-    }
-    ~FullDisk() {
-        setrlimit(RLIMIT_FSIZE, &before_);
-        std::signal(SIGXFSZ, handler_);
-    }
-    FullDisk(const FullDisk&) = delete;
-    FullDisk& operator=(const FullDisk&) = delete;
-
-  private:
-    rlimit before_{};
-    void (*handler_)(int) = nullptr;
-};
-
 TEST_F(SafeWrite, WritesAndReplaces) {
     const std::string file = path("a.json");
     EXPECT_EQ(writeFile(file, "old"), std::nullopt);
@@ -79,7 +57,7 @@ TEST_F(SafeWrite, AFullDiskLeavesTheOldFile) {
         ASSERT_EQ(writeFile(file, "old"), std::nullopt);
         std::optional<Fault> fault;
         {
-            const FullDisk full(500);
+            const test::FullDisk full(500);
             fault = writeFile(file, std::string(size, 'x'));
         }
         ASSERT_TRUE(fault.has_value()) << size;
