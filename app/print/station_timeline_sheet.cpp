@@ -11,6 +11,7 @@
 #include "print/page_frame.h"
 #include "print/pdf_writer.h"
 #include "print/print_text.h"
+#include "print/text_sheet.h"
 #include "print/timeline_pages.h"
 #include "timeline/place_text.h"
 #include "timeline/primitives_qt.h"
@@ -43,9 +44,9 @@ class SheetMaker {
         const PageFrame frame(layout_, fonts, name_, facts_);
         const std::vector<TimelinePage> parts = split(fonts, sheet_.style);
         for (const TimelinePage& page : parts) {
-            addTimeline(fonts, page);
+            const double bottom = addTimeline(fonts, page);
             if (wall_) {
-                addJoints(fonts, parts, page);
+                addJoints(fonts, parts, page, bottom);
             }
         }
         if (!wall_) {
@@ -94,8 +95,9 @@ class SheetMaker {
         TimelineStyle style = TimelineStyle::paperEnlarged(factor);
         const QtFonts fonts(style, pixelsPerPoint);
         const QString largest = QString::number(model_.items.size());
-        style.numberRoom = std::max(
-            style.numberRoom, fonts.width(FontRole::BlockStrong, largest) + 2 * style.heavyLine);
+        const double number = fonts.width(FontRole::BlockStrong, largest);
+        style.numberRoom = std::max(style.numberRoom, number + 2 * style.heavyLine);
+        style.rightRoom = std::max(style.rightRoom, number + style.inset);
         return style;
     }
 
@@ -113,7 +115,8 @@ class SheetMaker {
         return splitTimeline(model_, style, timelineBody(measure, style).size());
     }
 
-    void addTimeline(const QtFonts& fonts, const TimelinePage& page) {
+    /// The bottom of its lanes.
+    double addTimeline(const QtFonts& fonts, const TimelinePage& page) {
         const Clock clock(input_.text.lesson.head, input_.text.locale);
         const QString title = Printed::tr("%1, %2").arg(name_, clock.span(page.window));
         const PageFrame frame(layout_, fonts, title, facts_);
@@ -123,17 +126,18 @@ class SheetMaker {
                    {body.topLeft(), page.unitsPerMinute, pixelsPerPoint, page.window, page.lanes});
         Picture picture = paintTimeline({model_, layout, sheet_.style, fonts});
         frame.addHead(picture);
-        addLegend(fonts, sheet_.style,
-                  {body.left(), std::min(layout.bounds.bottom(), body.bottom()) + legendGap},
-                  body.width(), &picture);
+        const double bottom = std::min(layout.bounds.bottom(), body.bottom());
+        addLegend(fonts, sheet_.style, {body.left(), bottom + legendGap}, body.width(), &picture);
         sheet_.pages.push_back(std::move(picture));
+        return bottom;
     }
 
     /// Where pages of the wall are cut and joined: on the left at the plot's edge, on the right at
     /// the window's end, each with the page that comes there.
     void addJoints(const QtFonts& fonts, const std::vector<TimelinePage>& parts,
-                   const TimelinePage& page) {
-        const QRectF body = timelineBody(fonts, sheet_.style);
+                   const TimelinePage& page, double bottom) {
+        QRectF body = timelineBody(fonts, sheet_.style);
+        body.setBottom(bottom);
         const double left = body.left() + sheet_.style.headWidth;
         const double right = left + page.unitsPerMinute * page.window.length().inMinutes();
         const auto joint = [&](double x, Instant edge, bool begins) {
@@ -189,7 +193,8 @@ QString wallTimelineTitle() {
 }
 
 SheetPages makeWallTimeline(const TimelineInput& input, const SheetSetup& setup) {
-    return SheetMaker(input, setup, true).run();
+    SheetPages made = SheetMaker(input, setup, true).run();
+    return made.pages.empty() ? TextSheet(input, setup.layout, wallTimelineTitle()).finish() : made;
 }
 
 }  // namespace rangeline

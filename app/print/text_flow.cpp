@@ -99,20 +99,39 @@ double TextFlow::heightOf(const std::vector<TableColumn>& columns, const Cells& 
     return height + 2 * rowGap;
 }
 
-void TextFlow::tableHead(const std::vector<TableColumn>& columns) {
-    double left = body_.left();
-    const double height = measure_.lineHeight(FontRole::BodyStrong);
+TextFlow::Cells TextFlow::titlesOf(const std::vector<TableColumn>& columns) const {
+    Cells titles;
     for (const TableColumn& column : columns) {
-        const double width = widthOf(columns, column);
-        addText(measure_, pages_.back(), Part::Page, -1,
-                {measure_.fitted(FontRole::BodyStrong, column.title, width),
-                 {},
-                 FontRole::BodyStrong,
-                 Colour::Ink},
-                QRectF(left, y_, width, height));
+        titles.push_back(
+            measure_.wrapped(FontRole::BodyStrong, column.title, widthOf(columns, column)));
+    }
+    return titles;
+}
+
+double TextFlow::headHeight(const Cells& titles) const {
+    std::size_t most = 1;
+    for (const std::vector<QString>& lines : titles) {
+        most = std::max(most, lines.size());
+    }
+    return measure_.lineHeight(FontRole::BodyStrong) * static_cast<double>(most) + rowGap;
+}
+
+void TextFlow::tableHead(const std::vector<TableColumn>& columns, const Cells& titles) {
+    const double lineHeight = measure_.lineHeight(FontRole::BodyStrong);
+    const double bottom = y_ + headHeight(titles) - rowGap;
+    double left = body_.left();
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const double width = widthOf(columns, columns[i]);
+        double top = bottom - lineHeight * static_cast<double>(titles[i].size());
+        for (const QString& text : titles[i]) {
+            addText(measure_, pages_.back(), Part::Page, -1,
+                    {text, {}, FontRole::BodyStrong, Colour::Ink},
+                    QRectF(left, top, width, lineHeight));
+            top += lineHeight;
+        }
         left += width + columnGap;
     }
-    y_ += height + rowGap;
+    y_ = bottom + rowGap;
 }
 
 void TextFlow::tableRule(const std::vector<TableColumn>& columns, const Cells& cells) {
@@ -168,7 +187,8 @@ void TextFlow::tableRow(const std::vector<TableColumn>& columns, const Cells& ce
 
 void TextFlow::table(const std::vector<TableColumn>& columns,
                      const std::vector<std::vector<QString>>& rows) {
-    const double head = measure_.lineHeight(FontRole::BodyStrong) + rowGap;
+    const Cells titles = titlesOf(columns);
+    const double head = headHeight(titles);
     bool headed = false;
     for (const std::vector<QString>& row : rows) {
         const Cells cells = wrap(columns, row);
@@ -178,7 +198,7 @@ void TextFlow::table(const std::vector<TableColumn>& columns,
             headed = false;
         }
         if (!headed) {
-            tableHead(columns);
+            tableHead(columns, titles);
             headed = true;
         }
         tableRow(columns, cells);

@@ -56,7 +56,9 @@ class TextFlow {
     void tableRule(const std::vector<TableColumn>& columns, const Cells& cells);
     void tableCell(const TableColumn& column, const std::vector<QString>& lines,
                    const QRectF& room);
-    void tableHead(const std::vector<TableColumn>& columns);
+    Cells titlesOf(const std::vector<TableColumn>& columns) const;
+    double headHeight(const Cells& titles) const;
+    void tableHead(const std::vector<TableColumn>& columns, const Cells& titles);
     void tableRow(const std::vector<TableColumn>& columns, const Cells& cells);
     double widthOf(const std::vector<TableColumn>& columns, const TableColumn& column) const;
 

@@ -7,8 +7,12 @@
 #include <QProcess>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <QXmlStreamReader>
+#include <algorithm>
+#include <cmath>
 
 #include "print/print_lessons.h"
+#include "print/sheets.h"
 #include "print/station_timeline_sheet.h"
 
 namespace rangeline {
@@ -59,6 +63,77 @@ TEST_F(Pdf, TextCanBeSearched) {
                              "Page 1 of"}) {
         EXPECT_THAT(text, HasSubstr(part));
     }
+}
+
+/// A word of a page as pdftotext (poppler) finds it, in points.
+struct FoundWord {
+    double left;
+    double top;
+    double bottom;
+    QString text;
+};
+
+/// The first word of each recorded text is found at its place.
+void expectTexts(const Picture& page, const std::vector<FoundWord>& words) {
+    constexpr double tolerance = 1.0;  // points
+    for (const Primitive& primitive : page) {
+        const auto* text = std::get_if<TextShape>(&primitive.shape);
+        if (text == nullptr || text->text.trimmed().isEmpty()) {
+            continue;
+        }
+        const double middle = text->box.center().y();
+        const bool there = std::ranges::any_of(words, [&](const FoundWord& word) {
+            return std::abs(word.left - text->box.left()) <= tolerance && word.top < middle &&
+                   middle < word.bottom && text->text.startsWith(word.text);
+        });
+        EXPECT_TRUE(there) << text->text.toStdString() << " at " << text->box.left() << ","
+                           << text->box.top();
+    }
+}
+
+/// The words of each page of what `pdftotext -bbox` says.
+std::vector<std::vector<FoundWord>> wordsByPage(const std::string& boxes) {
+    std::vector<std::vector<FoundWord>> pages;
+    QXmlStreamReader xml(QString::fromStdString(boxes));
+    while (!xml.atEnd()) {
+        if (xml.readNext() != QXmlStreamReader::StartElement) {
+            continue;
+        }
+        if (xml.name() == u"page") {
+            pages.emplace_back();
+        } else if (xml.name() == u"word") {
+            const QXmlStreamAttributes at = xml.attributes();
+            const double left = at.value("xMin").toDouble();
+            const double top = at.value("yMin").toDouble();
+            const double bottom = at.value("yMax").toDouble();
+            pages.back().push_back({left, top, bottom, xml.readElementText()});
+        }
+    }
+    EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+    return pages;
+}
+
+TEST_F(Pdf, EveryTextOfEverySheetStandsWhereItWasMeasured) {
+    std::vector<PrintedSheet> made;
+    for (const Sheet& sheet : sheets()) {
+        const PageLayout layout{Paper::A4, sheet.orientation};
+        made.push_back({sheet.make(prepared_->input(), {layout}), layout});
+    }
+    ASSERT_FALSE(savePdf(path(), made, "All sheets"));
+    const std::string boxes = asked("pdftotext", {"-bbox", file(), "-"});
+    if (boxes.empty()) {
+        GTEST_SKIP() << "pdftotext (poppler-utils) is not installed";
+    }
+    const auto found = wordsByPage(boxes);
+    std::size_t number = 0;
+    for (const PrintedSheet& sheet : made) {
+        for (const Picture& page : sheet.pages.pages) {
+            ASSERT_LT(number, found.size());
+            SCOPED_TRACE(number + 1);
+            expectTexts(page, found[number++]);
+        }
+    }
+    EXPECT_EQ(number, found.size());
 }
 
 TEST_F(Pdf, TitlePagesAndPaper) {
