@@ -47,7 +47,7 @@ std::vector<const Sheet*> sheetsOf(const Invocation& invocation) {
     for (const Sheet& each : sheets()) {
         const QString key = textOf(each.key);
         known << key;
-        if (name == key || (name == known.front() && each.inAll)) {
+        if (name == key || name == known.front()) {
             chosen.push_back(&each);
         }
     }

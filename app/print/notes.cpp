@@ -131,6 +131,18 @@ void addRunningOrder(const TimelineInput& input, const TimelineModel& model, Tex
     flow.table(columns, rows);
 }
 
+void addKey(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
+    const std::vector<TableColumn> columns = {{Printed::tr("No."), 8, FontRole::BlockStrong},
+                                              {Printed::tr("Start"), 16, FontRole::Block},
+                                              {Printed::tr("What"), 76, FontRole::Block}};
+    const std::vector<PlanRow> plan = planRows(input.index, input.text);
+    std::vector<std::vector<QString>> rows;
+    for (const NumberedRow& each : numberedRows(model, plan)) {
+        rows.push_back({QString::number(each.item.number), each.row.clock, each.row.step});
+    }
+    flow.table(columns, rows);
+}
+
 void addNotes(const TimelineInput& input, const TimelineModel& model, TextFlow& flow) {
     addDeciding(input, model, flow);
     addFindings(input, Severity::Collision, Printed::tr("Collisions"), flow);

@@ -7,6 +7,8 @@ namespace rangeline {
 
 /// The running order as a table.
 void addRunningOrder(const TimelineInput& input, const TimelineModel& model, TextFlow& flow);
+/// What the numbers mean, in the letters of the blocks: for reading from where they are read.
+void addKey(const TimelineInput& input, const TimelineModel& model, TextFlow& flow);
 /// What decides plating, then collisions, lateness and cautions in words.
 void addNotes(const TimelineInput& input, const TimelineModel& model, TextFlow& flow);
 /// Cautions in words, and whose limits they are.

@@ -19,10 +19,10 @@ namespace {
 
 constexpr std::array rows = {
     Sheet{"timeline", stationTimelineTitle, Orientation::Landscape, makeStationTimeline},
-    Sheet{"wall", wallTimelineTitle, Orientation::Landscape, makeWallTimeline, false},
+    Sheet{"wall", wallTimelineTitle, Orientation::Landscape, makeWallTimeline},
     Sheet{"overview", overviewTitle, Orientation::Portrait, makeOverview},
     Sheet{"order", orderOfWorkTitle, Orientation::Portrait, makeOrderOfWork},
-    Sheet{"order-to-fill", orderToFillTitle, Orientation::Landscape, makeOrderToFill, false},
+    Sheet{"order-to-fill", orderToFillTitle, Orientation::Landscape, makeOrderToFill},
     Sheet{"mise-en-place", miseEnPlaceTitle, Orientation::Portrait, makeMiseEnPlace},
     Sheet{"done-ahead", doneAheadTitle, Orientation::Portrait, makeDoneAhead},
     Sheet{"equipment", equipmentTitle, Orientation::Portrait, makeEquipment},

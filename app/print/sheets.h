@@ -34,7 +34,6 @@ struct Sheet {
     Orientation orientation;  ///< unless the cook wants another
     /// Needs a QGuiApplication, for the fonts. The same input gives the same pages.
     SheetPages (*make)(const TimelineInput& input, const SheetSetup& setup);
-    bool inAll = true;  ///< printed when all sheets are asked for
 };
 
 std::span<const Sheet> sheets();

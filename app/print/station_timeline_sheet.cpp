@@ -49,7 +49,7 @@ class SheetMaker {
                 addJoints(fonts, parts, page, bottom);
             }
         }
-        if (!wall_) {
+        if (!parts.empty() || !wall_) {
             addTables(fonts, frame);
         }
         addFeet(frame);
@@ -63,8 +63,12 @@ class SheetMaker {
             frame.addHead(page);
             return page;
         });
-        addRunningOrder(input_, model_, flow);
-        addNotes(input_, model_, flow);
+        if (wall_) {
+            addKey(input_, model_, flow);
+        } else {
+            addRunningOrder(input_, model_, flow);
+            addNotes(input_, model_, flow);
+        }
         for (Picture& page : flow.takePages()) {
             sheet_.pages.push_back(std::move(page));
         }
@@ -112,7 +116,23 @@ class SheetMaker {
     }
 
     std::vector<TimelinePage> split(const TextMeasure& measure, const TimelineStyle& style) const {
-        return splitTimeline(model_, style, timelineBody(measure, style).size());
+        std::vector<TimelinePage> parts =
+            splitTimeline(model_, style, timelineBody(measure, style).size(),
+                          wall_ ? lanesOfHeatAndCooks(model_) : usedLanes(model_));
+        if (wall_) {
+            std::erase_if(parts, [&](const TimelinePage& page) { return isBare(page); });
+        }
+        return parts;
+    }
+
+    /// Whether nothing happens there: no paper for it.
+    bool isBare(const TimelinePage& page) const {
+        const auto shows = [&](const auto& piece) {
+            return std::ranges::find(page.lanes, piece.lane) != page.lanes.end() &&
+                   piece.interval.overlaps(page.window);
+        };
+        return std::ranges::none_of(model_.blocks, shows) &&
+               std::ranges::none_of(model_.heat, shows);
     }
 
     /// The bottom of its lanes.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace rangeline {
 namespace {
@@ -110,15 +111,40 @@ class LaneSplitter {
     std::vector<std::vector<int>> pages_;
 };
 
+bool isHot(LaneKind kind) {
+    return kind == LaneKind::OvenHeat || kind == LaneKind::OvenSlot || kind == LaneKind::Burner;
+}
+
 }  // namespace
 
+std::vector<int> lanesOfHeatAndCooks(const TimelineModel& model) {
+    const auto kindOf = [&](int lane) { return model.lanes[static_cast<std::size_t>(lane)].kind; };
+    std::set<int> heated;  // items
+    for (const TimelineBlock& block : model.blocks) {
+        if (isHot(kindOf(block.lane))) {
+            heated.insert(block.item);
+        }
+    }
+    std::set<int> vessels;
+    for (const TimelineBlock& block : model.blocks) {
+        if (kindOf(block.lane) == LaneKind::Ware && heated.contains(block.item)) {
+            vessels.insert(block.lane);
+        }
+    }
+    std::vector<int> lanes = usedLanes(model);
+    std::erase_if(lanes, [&](int lane) {
+        const LaneKind kind = kindOf(lane);
+        return !isHot(kind) && kind != LaneKind::Cook && !vessels.contains(lane);
+    });
+    return lanes;
+}
+
 std::vector<TimelinePage> splitTimeline(const TimelineModel& model, const TimelineStyle& style,
-                                        const QSizeF& body) {
+                                        const QSizeF& body, const std::vector<int>& lanes) {
     const double plotWidth = body.width() - style.headWidth - style.rightRoom;
     const double leastUnitsPerMinute = style.numberRoom / 5;
     const std::vector<Interval> windows = windowsOf(model, plotWidth / leastUnitsPerMinute);
     const double unitsPerMinute = plotWidth / windows.front().length().inMinutes();
-    const std::vector<int> lanes = usedLanes(model);
     const std::vector<double> heights = laneHeights(model, style, windows, unitsPerMinute, lanes);
     std::vector<TimelinePage> pages;
     for (const Interval& window : windows) {

@@ -88,10 +88,11 @@ QWidget* PrintDialog::makeSheetList() {
     }
     auto* all = new QPushButton(tr("Choose all"));
     connect(all, &QPushButton::clicked, this, [this] {
-        for (const auto& [sheet, box] : boxes_) {
-            box->setChecked(sheet->inAll);
+        for (const auto& each : boxes_) {
+            each.second->setChecked(true);
         }
     });
+    layout->addSpacing(layout->spacing());
     layout->addWidget(all, 0, Qt::AlignLeft);
     return group;
 }
