@@ -1,11 +1,15 @@
 // What other programs read of exported files: Debian's python3-icalendar and python3-jsonschema,
-// Python's readers of CSV and XML. The zones' rules of the expected times are Python's zoneinfo.
+// Python's readers of CSV and XML, librsvg. The zones' rules of the expected times are Python's
+// zoneinfo.
 
 #include <gmock/gmock.h>
 
 #include <QFile>
+#include <QImage>
 #include <QProcess>
+#include <QStandardPaths>
 #include <QTemporaryDir>
+#include <cstdlib>
 
 #include "export/exports.h"
 #include "print/print_lessons.h"
@@ -132,6 +136,42 @@ TEST_F(ReadBack, DrawingIsAnSvgWhoseTextsAreTexts) {
     const std::vector<std::string> texts = read("svg", "drawing", *test::placedLesson(12));
     EXPECT_EQ(texts.front(), "{http://www.w3.org/2000/svg}svg");
     EXPECT_THAT(texts, Contains("serve"));
+}
+
+/// The mean difference of their greys, 0 to 255.
+double difference(const QImage& a, const QImage& b) {
+    EXPECT_EQ(a.size(), b.size());
+    const QImage left = a.convertToFormat(QImage::Format_Grayscale8);
+    const QImage right = b.convertToFormat(QImage::Format_Grayscale8);
+    double sum = 0;
+    for (int y = 0; y < left.height(); ++y) {
+        for (int x = 0; x < left.width(); ++x) {
+            sum += std::abs(qGray(left.pixel(x, y)) - qGray(right.pixel(x, y)));
+        }
+    }
+    return sum / (left.width() * left.height());
+}
+
+TEST(Drawing, LooksAsThePictureDoesWhenLibrsvgRendersIt) {
+    if (QStandardPaths::findExecutable(QStringLiteral("rsvg-convert")).isEmpty()) {
+        GTEST_SKIP() << "missing program: librsvg2-bin";
+    }
+    const auto lesson = test::placedLesson(12);
+    const auto picture = findExport("picture")->make(lesson->input(), {});
+    const auto drawing = findExport("drawing")->make(lesson->input(), {});
+    ASSERT_TRUE(picture.ok() && drawing.ok());
+    const QImage expected = QImage::fromData(QByteArray::fromStdString(picture.value()));
+    QProcess renderer;
+    renderer.start(QStringLiteral("rsvg-convert"), {"-w", QString::number(expected.width()), "-h",
+                                                    QString::number(expected.height())});
+    renderer.write(QByteArray::fromStdString(drawing.value()));
+    renderer.closeWriteChannel();
+    renderer.waitForFinished();
+    const QImage rendered = QImage::fromData(renderer.readAllStandardOutput());
+    ASSERT_FALSE(rendered.isNull()) << renderer.readAllStandardError().toStdString();
+    QImage blank = expected;
+    blank.fill(expected.pixelColor(0, 0));
+    EXPECT_LT(difference(rendered, expected), difference(blank, expected) / 2);
 }
 
 TEST_F(ReadBack, RecipeHasTheTypesOfTheVocabulary) {
