@@ -1,0 +1,32 @@
+#pragma once
+// Sentences of instructions: what the cook does, on what, how long, until when.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "model/dish.h"
+
+namespace rangeline {
+
+/// The sentences of a text, each without its full stop. A full stop after an abbreviation ("tbsp.")
+/// ends none.
+std::vector<std::string> sentencesOf(std::string_view text);
+
+/// What one sentence says, as a step without id and without uses. What it does not say is
+/// suggested by its verb (cooking_verbs.h); what had to be assumed is told.
+struct Instruction {
+    Step step;
+    int timesNamed = 0;  ///< none: the step's time is assumed; several: they were added up
+    bool heatsOven =
+        false;  ///< "preheat the oven to 375 °F": no step, the oven is turned on anyway
+    bool ovenAssumed = false;  ///< bakes at a temperature that is not said here
+};
+
+/// The time of a step that says none.
+inline constexpr Duration assumedTime = Duration::minutes(5);
+
+/// `usualOven` is what the oven is at where the sentence does not say.
+Instruction readInstruction(std::string_view sentence, Temperature usualOven);
+
+}  // namespace rangeline

@@ -1,0 +1,155 @@
+#include "recipe/spoken_time.h"
+
+#include <optional>
+
+#include "recipe/plain_words.h"
+#include "recipe/recipe_number.h"
+
+namespace rangeline {
+namespace {
+
+constexpr Duration longestNamed = Duration::hours(7 * 24);
+
+struct Span {
+    Rational low;
+    Rational high;
+};
+
+std::string_view letters(std::string_view text) {
+    std::size_t end = 0;
+    while (end < text.size() &&
+           ((text[end] >= 'a' && text[end] <= 'z') || (text[end] >= 'A' && text[end] <= 'Z'))) {
+        ++end;
+    }
+    return text.substr(0, end);
+}
+
+/// Seconds in the unit of time that the text begins with; it is taken off.
+std::optional<int> takeUnitOfTime(std::string_view& text) {
+    std::string_view rest = text;
+    if (rest.starts_with('-')) {
+        rest.remove_prefix(1);  // "30-second"
+    }
+    dropSpace(rest);
+    const std::string_view word = letters(rest);
+    const int seconds = isOneOf(word, "s sec secs second seconds")   ? 1
+                        : isOneOf(word, "m min mins minute minutes") ? 60
+                        : isOneOf(word, "h hr hrs hour hours")       ? 3600
+                        : isOneOf(word, "d day days")                ? 86'400
+                                                                     : 0;
+    if (seconds == 0) {
+        return std::nullopt;
+    }
+    rest.remove_prefix(word.size());
+    text = rest;
+    return seconds;
+}
+
+bool takeWord(std::string_view& text, std::string_view spacedList) {
+    std::string_view rest = text;
+    dropSpace(rest);
+    if (!isOneOf(firstWord(rest), spacedList)) {
+        return false;
+    }
+    dropWord(rest);
+    text = rest;
+    return true;
+}
+
+std::optional<Rational> takeUpper(std::string_view& text) {
+    std::string_view rest = text;
+    dropSpace(rest);
+    if (rest.starts_with('-')) {
+        rest.remove_prefix(1);
+        dropSpace(rest);
+    } else if (!takeWord(rest, "to or")) {
+        return std::nullopt;
+    }
+    const auto number = takeNumber(rest);
+    if (number) {
+        text = rest;
+    }
+    return number;
+}
+
+/// "20 minutes", "20-25 minutes", "45 minutes to 1 hour": in seconds.
+std::optional<Span> takeSpan(std::string_view& text) {
+    std::string_view rest = text;
+    const auto low = takeNumber(rest);
+    if (!low) {
+        return std::nullopt;
+    }
+    const auto high = takeUpper(rest);
+    const auto unit = takeUnitOfTime(rest);
+    if (!unit) {
+        return std::nullopt;
+    }
+    Span span{*low * Rational(*unit), high.value_or(*low) * Rational(*unit)};
+    if (!high) {
+        std::string_view further = rest;
+        const auto upper = takeUpper(further);
+        const auto upperUnit = upper ? takeUnitOfTime(further) : std::nullopt;
+        if (upperUnit) {
+            span.high = *upper * Rational(*upperUnit);
+            rest = further;
+        }
+    }
+    text = rest;
+    return span;
+}
+
+/// "and 20 minutes" after hours.
+void takeRest(std::string_view& text, Span& span) {
+    std::string_view rest = text;
+    dropSpace(rest);
+    takeWord(rest, "and");
+    std::string_view number = rest;
+    if (const auto more = takeSpan(number)) {
+        span.low = span.low + more->low;
+        span.high = span.high + more->high;
+        text = number;
+    }
+}
+
+bool isEachSide(std::string_view text) {
+    dropSpace(text);
+    const std::string low = lowered(text.substr(0, 20));
+    return low.starts_with("per side") || low.starts_with("each side") ||
+           low.starts_with("on each side") || low.starts_with("a side") ||
+           low.starts_with("on both sides");
+}
+
+std::optional<DurationRange> rangeOf(const Span& span) {
+    if (span.high < span.low || span.high > Rational(longestNamed.inSeconds()) ||
+        span.high == Rational(0)) {
+        return std::nullopt;
+    }
+    const auto seconds = [](const Rational& value) { return Duration::seconds(value.ceil()); };
+    return DurationRange{seconds(span.low), seconds((span.low + span.high) / Rational(2)),
+                         seconds(span.high)};
+}
+
+}  // namespace
+
+std::vector<DurationRange> timesNamed(std::string_view text) {
+    std::vector<DurationRange> times;
+    std::string_view before;
+    while (!text.empty()) {
+        if (auto span = takeSpan(text)) {
+            takeRest(text, *span);
+            if (isEachSide(text)) {
+                span = Span{span->low * Rational(2), span->high * Rational(2)};
+            }
+            const auto range = rangeOf(*span);
+            if (range && !isOneOf(before, "every after within last first")) {
+                times.push_back(*range);
+            }
+            continue;
+        }
+        before = letters(firstWord(text));
+        dropWord(text);
+    }
+    return times;
+}
+
+}  // namespace rangeline
