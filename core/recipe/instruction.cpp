@@ -11,8 +11,6 @@
 namespace rangeline {
 namespace {
 
-constexpr Temperature coolestOven = Temperature::fahrenheit(200);
-
 std::string_view bare(std::string_view word) {
     constexpr std::string_view marks = ".,;:!?()\"'";
     const std::size_t begin = word.find_first_not_of(marks);

@@ -26,6 +26,9 @@ struct Instruction {
 /// The time of a step that says none.
 inline constexpr Duration assumedTime = Duration::minutes(5);
 
+/// Below it a temperature that is named is one of food: common practice, no source.
+inline constexpr Temperature coolestOven = Temperature::fahrenheit(200);
+
 /// `usualOven` is what the oven is at where the sentence does not say.
 Instruction readInstruction(std::string_view sentence, Temperature usualOven);
 

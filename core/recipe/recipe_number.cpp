@@ -120,7 +120,7 @@ std::optional<Rational> takeWordNumber(std::string_view& line) {
     }
     const auto* found = std::ranges::find(numberWords, word);
     const bool one = word == "a" || word == "an";
-    if (word.empty() || rest.empty() || (!one && found == numberWords.end())) {
+    if (word.empty() || (!one && found == numberWords.end())) {
         return std::nullopt;
     }
     if (one && isOneOf(firstWord(rest), "few little couple")) {
