@@ -8,6 +8,7 @@
 #include "cli/command.h"
 #include "cli/explain_command.h"
 #include "cli/export_command.h"
+#include "cli/import_command.h"
 #include "cli/print_command.h"
 
 namespace rangeline {
@@ -66,6 +67,13 @@ constexpr std::array exportOptions = {
     json,
 };
 
+constexpr std::array importOptions = {
+    Option{"-o", "OUT.json", QT_TRANSLATE_NOOP("Command", "the lesson to write")},
+    Option{"--kitchen", "LESSON.json",
+           QT_TRANSLATE_NOOP("Command", "in this lesson's kitchen (a home kitchen unless given)")},
+    json,
+};
+
 constexpr std::array rows = {
     Command{"check",
             QT_TRANSLATE_NOOP("Command", "says what collides, what is late and what to mind"),
@@ -86,6 +94,10 @@ constexpr std::array rows = {
                               "writes the lesson for other programs: .ics, .csv, .cooks.csv, "
                               ".equipment.csv, .svg, .png, .jsonld, .json"),
             exportOptions, true, runExport},
+    Command{"import",
+            QT_TRANSLATE_NOOP(
+                "Command", "makes a lesson of the recipes (schema.org) in a page or JSON-LD file"),
+            importOptions, false, runImport, "RECIPE.html | RECIPE.jsonld", 1, 1},
     Command{"list", QT_TRANSLATE_NOOP("Command", "lists what is in a book"), jsonOnly, false,
             runList, "BOOK", 1, 1},
     Command{"copy",

@@ -7,7 +7,7 @@
 
 namespace rangeline {
 
-Result<Lesson, Fault> loadLesson(const std::string& path) {
+Result<std::string, Fault> loadBytes(const std::string& path) {
     QFile file(QString::fromStdString(path));
     if (!file.open(QIODevice::ReadOnly)) {
         return Fault{FaultCode::CannotOpen, {}, {file.errorString().toStdString()}};
@@ -17,7 +17,12 @@ Result<Lesson, Fault> loadLesson(const std::string& path) {
     if (file.error() != QFileDevice::NoError) {
         return Fault{FaultCode::CannotOpen, {}, {file.errorString().toStdString()}};
     }
-    return readLesson({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    return bytes.toStdString();
+}
+
+Result<Lesson, Fault> loadLesson(const std::string& path) {
+    const auto bytes = loadBytes(path);
+    return bytes.ok() ? readLesson(bytes.value()) : Result<Lesson, Fault>(bytes.error());
 }
 
 std::optional<Fault> saveLesson(const std::string& path, const Lesson& lesson) {

@@ -21,6 +21,8 @@ std::string writeLesson(const Lesson& lesson);
 /// Files larger than this are refused unread.
 inline constexpr std::size_t largestLessonFile = 10'000'000;
 
+/// What is in the file, of any format; of a larger one only so much that readers can tell.
+Result<std::string, Fault> loadBytes(const std::string& path);
 Result<Lesson, Fault> loadLesson(const std::string& path);
 /// The old file is kept unless the new one is whole. Requires what writeLesson requires.
 std::optional<Fault> saveLesson(const std::string& path, const Lesson& lesson);

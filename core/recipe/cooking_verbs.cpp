@@ -73,7 +73,6 @@ constexpr std::array wareWords{
     WareWord{"tray", "sheet"},        WareWord{"dish", "baking-dish"},
     WareWord{"casserole", "pot"},     WareWord{"tin", "baking-dish"},
     WareWord{"bowl", "bowl"},         WareWord{"board", "board"},
-    WareWord{"griddle", "griddle"},   WareWord{"roasting-pan", "roasting-pan"},
 };
 
 }  // namespace

@@ -135,6 +135,10 @@ std::vector<DurationRange> timesNamed(std::string_view text) {
     std::vector<DurationRange> times;
     std::string_view before;
     while (!text.empty()) {
+        if (text.front() == '(') {
+            text.remove_prefix(1);
+            continue;
+        }
         if (auto span = takeSpan(text)) {
             takeRest(text, *span);
             if (isEachSide(text)) {

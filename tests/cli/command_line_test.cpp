@@ -210,6 +210,31 @@ TEST_F(CommandLine, ALessonComesFromStandardInput) {
     EXPECT_EQ(runProgram({"check", "-"}, lesson.left(40)).exit, 2);
 }
 
+TEST_F(CommandLine, ImportMakesALessonThatCanBeArranged) {
+    const QString page = storedText(R"(<html><script type="application/ld+json">
+        {"@type": "Recipe", "name": "Leek pot", "recipeYield": 6, "recipeIngredient": ["3 leeks"],
+         "recipeInstructions": ["Slice the leeks, 5 minutes.", "Bake them at 375°F for 30 minutes."]}
+        </script></html>)");
+    const QString out = path("made.json");
+    const Ended ended = runProgram({"import", page, "-o", out, "--json"});
+    EXPECT_EQ(ended.exit, 0) << ended.err.toStdString();
+    const QJsonObject recipe = json(ended.out)["recipes"].toArray().at(0).toObject();
+    EXPECT_EQ(recipe["covers"], 6);
+    EXPECT_EQ(recipe["steps"], 2);
+    EXPECT_THAT(recipe["remarks"].toArray(), IsEmpty());
+    EXPECT_EQ(runProgram({"arrange", out, "-o", out}).exit, 0);
+    EXPECT_EQ(runProgram({"check", out}).exit, 0);
+}
+
+TEST_F(CommandLine, ImportSaysWhyThereIsNothingToImport) {
+    for (const char* text : {"<html></html>", "{}", "{ no json", "", "\xFF\xFE"}) {
+        const Ended ended = runProgram({"import", storedText(text), "-o", path("made.json")});
+        EXPECT_EQ(ended.exit, 2) << text;
+        EXPECT_THAT(ended.err.toStdString(), HasSubstr("text.json: "));
+        EXPECT_FALSE(QFile::exists(path("made.json")));
+    }
+}
+
 TEST_F(CommandLine, AFullDiskLeavesTheOldExportAndTheOldSheet) {
     const QString file = stored(supper().lesson);
     ASSERT_EQ(runProgram({"arrange", file, "-o", file}).exit, 0);

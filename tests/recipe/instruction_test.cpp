@@ -34,6 +34,7 @@ TEST(SpokenTime, IsFoundHoweverItIsWritten) {
     EXPECT_EQ(timesIn("a 30-second rest"), "30 s");
     EXPECT_EQ(timesIn("sear 4 minutes per side"), "8 min");
     EXPECT_EQ(timesIn("cook 5 minutes, then bake 30 minutes"), "5 min; 30 min");
+    EXPECT_EQ(timesIn("toss (2 min)"), "2 min");
     EXPECT_EQ(timesIn("baste every 10 minutes"), "");
     EXPECT_EQ(timesIn("2 minted lambs and 5 horses"), "");
     EXPECT_EQ(timesIn("for 99999 hours"), "");

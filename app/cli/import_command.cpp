@@ -1,0 +1,142 @@
+#include "cli/import_command.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QFile>
+#include <QJsonArray>
+#include <QTimeZone>
+
+#include "cli/output.h"
+#include "exchange/lesson_file.h"
+#include "model/validate.h"
+#include "recipe/recipe_import.h"
+#include "recipe/recipe_lesson.h"
+#include "text/fault_text.h"
+#include "text/import_text.h"
+
+namespace rangeline {
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(ImportCommand)
+};
+
+Exit refuse(const QString& file, const QString& what) {
+    complain(QStringLiteral("%1: %2").arg(file, what));
+    return Exit::Unusable;
+}
+
+std::string pathOf(const QString& file) {
+    return QFile::encodeName(file).toStdString();
+}
+
+/// The recipes of the file; none after saying why.
+std::vector<ImportedRecipe> recipesOf(const QString& file) {
+    const auto bytes = loadBytes(pathOf(file));
+    auto read = bytes.ok() ? readRecipes(bytes.value())
+                           : Result<std::vector<ImportedRecipe>, Fault>(bytes.error());
+    if (!read.ok()) {
+        refuse(file, sentence(read.error()));
+        return {};
+    }
+    if (read.value().empty()) {
+        refuse(file, Text::tr("no recipe is in it: what is read are recipes of schema.org, in a "
+                              "web page that was saved or in a JSON-LD file"));
+    }
+    return std::move(read.value());
+}
+
+/// The kitchen asked for; none after saying why it cannot be had.
+std::optional<Kitchen> kitchenOf(const Invocation& invocation) {
+    if (!invocation.has("--kitchen")) {
+        return homeKitchen();
+    }
+    const QString file = invocation.value("--kitchen");
+    auto lesson = loadLesson(pathOf(file));
+    if (!lesson.ok()) {
+        refuse(file, sentence(lesson.error()));
+        return std::nullopt;
+    }
+    return std::move(lesson.value().kitchen);
+}
+
+Lesson lessonFor(const std::vector<ImportedRecipe>& recipes, Kitchen kitchen,
+                 const QLocale& locale) {
+    std::vector<Dish> dishes;
+    for (const ImportedRecipe& recipe : recipes) {
+        dishes.push_back(recipe.dish);
+    }
+    const QDateTime tomorrow(QDate::currentDate().addDays(1), QTime(18, 0));
+    const bool metric = locale.measurementSystem() == QLocale::MetricSystem;
+    return lessonOf(dishes, std::move(kitchen),
+                    tomorrow.toString(QStringLiteral("yyyy-MM-ddTHH:mm")).toStdString(),
+                    QTimeZone::systemTimeZoneId().toStdString(),
+                    metric ? Units::Metric : Units::UsCustomary);
+}
+
+QJsonObject toMachine(const ImportedRecipe& recipe) {
+    QJsonArray remarks;
+    for (const ImportRemark& remark : recipe.remarks) {
+        remarks.append(sentence(remark));
+    }
+    qint64 steps = 0;
+    qint64 ingredients = 0;
+    for (const Component& component : recipe.dish.components) {
+        steps += static_cast<qint64>(component.steps.size());
+        ingredients += static_cast<qint64>(component.ingredients.size());
+    }
+    return {{"name", QString::fromStdString(recipe.dish.name)},
+            {"covers", recipe.dish.writtenFor},
+            {"components", static_cast<qint64>(recipe.dish.components.size())},
+            {"steps", steps},
+            {"ingredients", ingredients},
+            {"remarks", remarks}};
+}
+
+void tell(const ImportedRecipe& recipe) {
+    const QJsonObject known = toMachine(recipe);
+    say(Text::tr("%1, for %2: %3 ingredients, %4 steps.\n")
+            .arg(known["name"].toString(), QString::number(recipe.dish.writtenFor),
+                 QString::number(known["ingredients"].toInteger()),
+                 QString::number(known["steps"].toInteger())));
+    for (const ImportRemark& remark : recipe.remarks) {
+        say(QStringLiteral("  %1\n").arg(sentence(remark)));
+    }
+}
+
+}  // namespace
+
+Exit runImport(const Invocation& invocation) {
+    if (!invocation.has("-o")) {
+        complain(Text::tr("Where to? Name the lesson to write with -o OUT.json."));
+        return Exit::Unusable;
+    }
+    const std::vector<ImportedRecipe> recipes = recipesOf(invocation.file);
+    auto kitchen = recipes.empty() ? std::nullopt : kitchenOf(invocation);
+    if (!kitchen) {
+        return Exit::Unusable;
+    }
+    const Lesson lesson = lessonFor(recipes, *std::move(kitchen), invocation.locale);
+    if (const auto faults = validate(lesson, 1); !faults.empty()) {
+        return refuse(invocation.file, sentence(faults.front()));
+    }
+    const QString out = invocation.value("-o");
+    if (const auto fault = saveLesson(pathOf(out), lesson)) {
+        return refuse(out, sentence(*fault));
+    }
+    if (invocation.has("--json")) {
+        QJsonArray all;
+        for (const ImportedRecipe& recipe : recipes) {
+            all.append(toMachine(recipe));
+        }
+        say(QJsonObject{{"file", out}, {"recipes", all}});
+        return Exit::Fine;
+    }
+    for (const ImportedRecipe& recipe : recipes) {
+        tell(recipe);
+    }
+    say(Text::tr("The lesson was written to %1.\n").arg(out));
+    return Exit::Fine;
+}
+
+}  // namespace rangeline
