@@ -170,17 +170,17 @@ void BookDesk::show(ItemId id, Contents contents) {
 }
 
 void BookDesk::copyIntoBook() {
-    using Copied = std::pair<ItemId, Contents>;
+    using Copied = std::pair<CopiedLesson, Contents>;
     const auto add = [lesson = document_.lesson()](Book& book) -> Result<Copied, BookFault> {
-        const auto id = findOrAddLesson(book, lesson);
-        if (!id.ok()) {
-            return id.error();
+        const auto found = findOrAddLesson(book, lesson);
+        if (!found.ok()) {
+            return found.error();
         }
-        auto contents = contentsOf(book, id.value());
+        auto contents = contentsOf(book, found.value().id);
         if (!contents.ok()) {
             return contents.error();
         }
-        return Copied{id.value(), std::move(contents.value())};
+        return Copied{found.value(), std::move(contents.value())};
     };
     book_->ask(add, [this, shown = shown_](Result<Copied, BookFault> copied) {
         if (!copied.ok()) {
@@ -191,14 +191,21 @@ void BookDesk::copyIntoBook() {
         if (shown != shown_) {
             return;  // another lesson is open by now
         }
-        auto& [id, contents] = copied.value();
-        if (document_.lesson() == contents.lesson && document_.undoStack().count() == 0) {
+        auto& [found, contents] = copied.value();
+        const QString name = QString::fromStdString(contents.lesson.head.name);
+        const bool untouched = document_.undoStack().count() == 0;
+        if (untouched && found.before && !(document_.lesson() == contents.lesson)) {
+            show(found.id, std::move(contents));
+            Q_EMIT said(
+                tr("“%1” is here as you left it in the book; its file stays as it is.").arg(name));
+            return;
+        }
+        if (untouched && document_.lesson() == contents.lesson) {
             document_.goOnWithSteps(earlier(std::move(contents.steps.undo)),
                                     earlier(std::move(contents.steps.redo)));
         }
-        journal_->follow(*book_, id, contents.lesson);
-        Q_EMIT said(tr("“%1” is in the book now; its file stays as it is.")
-                        .arg(QString::fromStdString(contents.lesson.head.name)));
+        journal_->follow(*book_, found.id, contents.lesson);
+        Q_EMIT said(tr("“%1” is in the book now; its file stays as it is.").arg(name));
     });
 }
 

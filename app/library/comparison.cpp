@@ -11,9 +11,9 @@
 namespace rangeline {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Comparison", text);
-}
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(Comparison)
+};
 
 std::vector<PlanRow> rowsOf(const LessonState& state, const QLocale& locale) {
     return planRows(state.index(), {state.lesson(), state.expanded(), locale});
@@ -30,6 +30,9 @@ Outcome outcome(const LessonState& state, const std::vector<PlanRow>& rows) {
     }
     for (const GatheredFinding& finding : gathered(state.findings())) {
         switch (finding.shown.severity) {
+            case Severity::Open:
+                ++outcome.open;
+                break;
             case Severity::Collision:
                 ++outcome.collisions;
                 break;
@@ -84,26 +87,27 @@ std::vector<Moved> movedBetween(const std::vector<PlanRow>& before,
 void addHead(const Head& before, const Head& after, QStringList& different) {
     const auto add = [&](bool other, const char* what) {
         if (other) {
-            different << tr(what);
+            different << Text::tr(what);
         }
     };
-    add(before.name != after.name, QT_TR_NOOP("the name"));
+    add(before.name != after.name, QT_TRANSLATE_NOOP("Comparison", "the name"));
     add(before.servingTime != after.servingTime || before.zone != after.zone,
-        QT_TR_NOOP("the serving time"));
-    add(before.crew != after.crew, QT_TR_NOOP("who is there"));
-    add(before.groups != after.groups, QT_TR_NOOP("the groups"));
+        QT_TRANSLATE_NOOP("Comparison", "the serving time"));
+    add(before.crew != after.crew, QT_TRANSLATE_NOOP("Comparison", "who is there"));
+    add(before.groups != after.groups, QT_TRANSLATE_NOOP("Comparison", "the groups"));
     add(before.kitchenOpens != after.kitchenOpens ||
             before.cookingMayStart != after.cookingMayStart || before.tasting != after.tasting ||
             before.everyoneOut != after.everyoneOut,
-        QT_TR_NOOP("the class times"));
-    add(before.guestAllergens != after.guestAllergens, QT_TR_NOOP("what guests must not eat"));
+        QT_TRANSLATE_NOOP("Comparison", "the class times"));
+    add(before.guestAllergens != after.guestAllergens,
+        QT_TRANSLATE_NOOP("Comparison", "what guests must not eat"));
 }
 
 QStringList differences(const Lesson& before, const Lesson& after) {
     QStringList different;
     addHead(before.head, after.head, different);
     if (before.kitchen != after.kitchen) {
-        different << tr("the kitchen");
+        different << Text::tr("the kitchen");
     }
     const auto dishesOnly = [](const std::vector<Serving>& from, const std::vector<Serving>& than) {
         QStringList names;
@@ -118,10 +122,10 @@ QStringList differences(const Lesson& before, const Lesson& after) {
     dishes += dishesOnly(after.servings, before.servings);
     dishes.removeDuplicates();
     for (const QString& dish : dishes) {
-        different << tr("the dish “%1”").arg(dish);
+        different << Text::tr("the dish “%1”").arg(dish);
     }
     if (before.choices != after.choices) {
-        different << tr("what is done ahead, swapped in or split into batches");
+        different << Text::tr("what is done ahead, swapped in or split into batches");
     }
     return different;
 }

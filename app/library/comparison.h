@@ -14,6 +14,7 @@ struct Outcome {
     int placed = 0;  ///< steps, washes and turning on
     Duration total;  ///< from the first thing done to the end of the last
     QString from;    ///< on the clock; empty if nothing is placed
+    int open = 0;    ///< what is not placed yet, or lacks something
     int collisions = 0;
     int late = 0;
     int toMind = 0;

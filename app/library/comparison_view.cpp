@@ -95,6 +95,7 @@ void ComparisonView::show(const Comparison& comparison, const QString& before, c
     };
     add(whole, {tr("Total time"), totalText(left, locale), totalText(right, left, locale)});
     add(whole, {tr("Begins at"), left.from, right.from});
+    add(whole, {tr("To place yet"), QString::number(left.open), countText(right.open, left.open)});
     add(whole, {tr("Collisions"), QString::number(left.collisions),
                 countText(right.collisions, left.collisions)});
     add(whole, {tr("Late"), QString::number(left.late), countText(right.late, left.late)});

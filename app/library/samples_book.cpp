@@ -7,6 +7,7 @@
 
 #include "book/library.h"
 #include "exchange/lesson_file.h"
+#include "library/copied_lessons.h"
 #include "library/open_book.h"
 
 // The resources lie in a static library, so that they must be asked for; from outside of any
@@ -90,17 +91,28 @@ Result<ItemId, BookFault> addWithParts(Book& book, const Lesson& lesson) {
     return addLesson(book, lesson, origins);
 }
 
-Result<ItemId, BookFault> findOrAddLesson(Book& book, Lesson lesson) {
+Result<CopiedLesson, BookFault> findOrAddLesson(Book& book, Lesson lesson) {
     const auto items = book.items();
     if (!items.ok()) {
         return items.error();
     }
-    if (const auto found =
-            find(book, items.value(), ItemKind::Lesson, lesson.head.name, lesson, &Book::lesson)) {
-        return *found;
+    if (const auto before = copiedBefore(book, lesson)) {
+        return CopiedLesson{*before, true};
     }
-    lesson.head.name = nameOfItsOwn(items.value(), lesson.head.name);
-    return addWithParts(book, lesson);
+    const Lesson contents = lesson;
+    auto found =
+        find(book, items.value(), ItemKind::Lesson, lesson.head.name, lesson, &Book::lesson);
+    if (!found) {
+        lesson.head.name = nameOfItsOwn(items.value(), lesson.head.name);
+        const auto added = addWithParts(book, lesson);
+        if (!added.ok()) {
+            return added.error();
+        }
+        found = added.value();
+    }
+    // Where that cannot be written, the file is copied once more another time.
+    rememberCopied(book, contents, *found);
+    return CopiedLesson{*found};
 }
 
 std::optional<BookFault> makeSamplesBook(const QString& path) {

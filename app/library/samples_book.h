@@ -16,8 +16,12 @@ std::optional<BookFault> makeSamplesBook(const QString& path);
 /// Adds the lesson, with its kitchen and dishes as items of their own unless the book has them
 /// already just as they are. A dish linked to another dish of its lesson stays the lesson's own.
 Result<ItemId, BookFault> addWithParts(Book& book, const Lesson& lesson);
-/// The lesson of the book that is just this one; else it is added like that, under a name that no
-/// other lesson has.
-Result<ItemId, BookFault> findOrAddLesson(Book& book, Lesson lesson);
+/// The lesson of the book that is just this one, or that these contents were copied into before and
+/// that has been changed since; else it is added like that, under a name that no other lesson has.
+struct CopiedLesson {
+    ItemId id;
+    bool before = false;  ///< it was copied before; what it holds may have changed since
+};
+Result<CopiedLesson, BookFault> findOrAddLesson(Book& book, Lesson lesson);
 
 }  // namespace rangeline

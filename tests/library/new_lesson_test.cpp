@@ -166,10 +166,26 @@ TEST_F(Lessons, ALessonFromAFileIsCopiedIntoTheBookOnceAndKeepsItsUndoThere) {
     ASSERT_TRUE(kept());
     document_->setLesson(other.lesson());
     desk_->copyIntoBook();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return desk_->journal().lesson().has_value(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return document_->lesson().head.name == "Another supper"; }));
+    EXPECT_EQ(desk_->journal().lesson(), firstLesson()) << "as it was left in the book";
+    EXPECT_EQ(lessons(), before);
+    EXPECT_TRUE(document_->undoStack().canUndo());
+
+    // With other contents it is another lesson.
+    Lesson longer = other.lesson();
+    longer.servings.front().covers += 1;
+    document_->setLesson(longer);
+    desk_->copyIntoBook();
     ASSERT_TRUE(QTest::qWaitFor([&] { return lessons() == before + 1; }));
     EXPECT_NE(desk_->journal().lesson(), firstLesson());
-    EXPECT_EQ(document_->lesson(), other.lesson());
+
+    // One that was deleted is not found again.
+    ASSERT_TRUE(desk_->isWritable());
+    desk_->change(
+        [id = firstLesson()](Book& book) { return setState(book, id, ItemState::Deleted); });
+    document_->setLesson(other.lesson());
+    desk_->copyIntoBook();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return lessons() == before + 2; }));
 }
 
 }  // namespace
