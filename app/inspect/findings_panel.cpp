@@ -130,11 +130,11 @@ void FindingsPanel::addFinding(QTreeWidgetItem& group, int number) {
     const TextContext text{document_.lesson(), document_.expanded(), locale_};
     auto* item = new QTreeWidgetItem(&group);
     item->setData(0, findingRole, number);
-    item->setData(0, WrappingDelegate::strongLine, title(finding.code));
+    item->setData(0, WrappingDelegate::strongLine, title(finding));
     item->setText(0, sentence(finding, text));
     item->setData(0, Qt::AccessibleTextRole,
                   QStringLiteral("%1: %2. %3")
-                      .arg(severityText(finding.severity), title(finding.code), item->text(0)));
+                      .arg(severityText(finding.severity), title(finding), item->text(0)));
 }
 
 const GatheredFinding* FindingsPanel::chosen() const {

@@ -13,6 +13,7 @@
 #include "analysis/at.h"
 #include "model/dish_copy.h"
 #include "model/validate.h"
+#include "text/class_times_text.h"
 #include "text/fault_text.h"
 #include "text/quantities.h"
 
@@ -214,29 +215,7 @@ void LessonHeadDialog::servingMoved() {
 
 /// What stands in an order that cannot be meant is said at once, but is the cook's own business.
 void LessonHeadDialog::judgeOrder() {
-    const QDateTime serving = servingMoment();
-    const auto opens = opens_->instant(serving);
-    const auto cooking = cooking_->instant(serving);
-    const auto tasting = tasting_->instant(serving);
-    const auto out = out_->instant(serving);
-    QStringList wrong;
-    if (opens && *opens >= Instant::serving()) {
-        wrong << tr("The kitchen opens only after the plates are served.");
-    }
-    if (cooking && *cooking >= Instant::serving()) {
-        wrong << tr("Cooking starts only after the plates are served.");
-    }
-    if (opens && cooking && *cooking < *opens) {
-        wrong << tr("Cooking starts before the kitchen opens.");
-    }
-    if (tasting && *tasting < Instant::serving()) {
-        wrong << tr("Tasting comes before the plates are served.");
-    }
-    if (out && *out <= Instant::serving()) {
-        wrong << tr("Everyone is out before the plates are served.");
-    } else if (out && tasting && *out < *tasting) {
-        wrong << tr("Everyone is out before the tasting.");
-    }
+    const QStringList wrong = timesOutOfOrder(filledHead());
     order_->setText(wrong.isEmpty() ? QString() : QStringLiteral("⚠ ") + wrong.join(u' '));
     order_->setVisible(!wrong.isEmpty());
 }

@@ -14,6 +14,7 @@
 #include "model/validate.h"
 #include "safety/allergens.h"
 #include "text/book_fault_text.h"
+#include "text/class_times_text.h"
 #include "text/fault_text.h"
 #include "text/finding_text.h"
 #include "text/names.h"
@@ -167,6 +168,7 @@ QWidget* NewLessonDialog::makeWhen(const QDateTime& now) {
         field->setTwelveHours(twelve);
         field->setInstant({}, evening);
         form->addRow(field);
+        connect(field, &InstantField::edited, this, &NewLessonDialog::judge);
     }
     // What has no time of its own yet follows serving, to start from there.
     connect(serving_, &ClockField::edited, this, [this, before = serving_->wallClock()]() mutable {
@@ -175,6 +177,7 @@ QWidget* NewLessonDialog::makeWhen(const QDateTime& now) {
             field->moveBy(by);
         }
         before = serving_->wallClock();
+        judge();
     });
     return box;
 }
@@ -344,7 +347,7 @@ void NewLessonDialog::judge() {
         text = sentence(faults.front());
     } else {
         ready_ = true;
-        text = guestSentences(made.lesson(), locale_).join(u'\n');
+        text = (timesOutOfOrder(made.head) + guestSentences(made.lesson(), locale_)).join(u'\n');
     }
     says_->setText(text);
     says_->setAccessibleName(text);

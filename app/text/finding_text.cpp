@@ -157,6 +157,15 @@ QString title(FindingCode code) {
     return Text::tr(wordsOf(code).title);
 }
 
+QString title(const Finding& finding) {
+    if (finding.code != FindingCode::Danger || finding.figures.empty()) {
+        return title(finding.code);
+    }
+    const QString text = dangerText(std::get<std::string>(finding.figures.front()));
+    const qsizetype end = text.indexOf(u':');
+    return end < 0 ? title(finding.code) : text.left(1).toUpper() + text.mid(1, end - 1);
+}
+
 QString sentence(const Finding& finding, const TextContext& context) {
     return Filler(finding, context).fill(Text::tr(sentencePattern(finding)));
 }

@@ -11,6 +11,8 @@ namespace rangeline {
 
 /// Two or three words: "One oven, two temperatures".
 QString title(FindingCode code);
+/// The same for one finding: of a danger what it is, "Sharp knife".
+QString title(const Finding& finding);
 /// What, where and when: "Oven: “Bake the gratin” wants 375 °F from 5:10 to 5:55 PM while “Roast
 /// the thighs” holds it at 425 °F."
 QString sentence(const Finding& finding, const TextContext& context);

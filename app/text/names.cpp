@@ -169,7 +169,7 @@ QString Names::unitName(EquipmentSort sort, int number) const {
     // Shared things are there once and belong to no group.
     const bool perGroup = context_.lesson.head.groups.count > 1 &&
                           table.unitOf(unit.item, 0) != table.unitOf(unit.item, 1);
-    return perGroup ? Text::tr("group %1’s %2").arg(context_.locale.toString(unit.group + 1), name)
+    return perGroup ? Text::tr("%1 of group %2").arg(name, context_.locale.toString(unit.group + 1))
                     : name;
 }
 

@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QCheckBox>
+#include <QLabel>
 #include <QSignalSpy>
 #include <QTest>
 #include <QTimer>
@@ -10,10 +12,12 @@
 #include "book/library.h"
 #include "library/change_offer.h"
 #include "library/comparison.h"
+#include "library/library_page.h"
 #include "library/new_lesson_dialog.h"
 #include "library/versions_dialog.h"
 #include "library_support.h"
 #include "support/find_widget.h"
+#include "support/focus_names.h"
 
 namespace rangeline::test {
 namespace {
@@ -43,6 +47,37 @@ class Lessons : public OpenDesk {
         button->click();
     }
 };
+
+TEST_F(Lessons, WhatTakesTheFocusHasANameInTheListAndInEveryDialog) {
+    openFirst();
+    NewLessonDialog made(*desk_, english, QDateTime::currentDateTime());
+    VersionsDialog versions(*desk_, english);
+    LibraryPage page(*desk_);
+    for (QWidget* root : std::initializer_list<QWidget*>{&made, &versions, &page}) {
+        SCOPED_TRACE(root->metaObject()->className());
+        root->show();
+        QApplication::processEvents();
+        expectNames(*root);
+    }
+}
+
+TEST_F(Lessons, ANewLessonSaysWhenItsTimesStandInAnOrderThatCannotBeMeant) {
+    NewLessonDialog dialog(*desk_, english, QDateTime(QDate(2027, 10, 8), QTime(9, 0)));
+    findNamed<QLineEdit>(dialog, "Name of the lesson")->setText("Early tasting");
+    auto* dishes = findNamed<QTreeWidget>(dialog, "Dishes");
+    dishes->topLevelItem(0)->setCheckState(0, Qt::Checked);
+    auto* make = findNamed<QPushButton>(dialog, "Make the lesson");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return make->isEnabled(); }));
+    const auto says = [&](const QString& sentence) {
+        const auto labels = dialog.findChildren<QLabel*>();
+        return std::ranges::any_of(
+            labels, [&](const QLabel* label) { return label->text().contains(sentence); });
+    };
+    EXPECT_FALSE(says("Everyone is out before the plates are served."));
+    findNamed<QCheckBox>(dialog, "Everyone is out")->click();
+    EXPECT_TRUE(says("Everyone is out before the plates are served."));
+    EXPECT_TRUE(make->isEnabled()) << "it is the cook's own business";
+}
 
 TEST_F(Lessons, ANewLessonIsMadeOfTickedDishesAndWarnsOfAGuestsAllergenAtOnce) {
     const QDateTime now(QDate(2027, 10, 8), QTime(9, 0), QTimeZone("America/Chicago"));

@@ -195,6 +195,17 @@ TEST(FindingText, CoreTemperatureNamesFoodLimitAndSource) {
               "Cook it to 145 °F and let it rest 3 min; measure in the thickest part.");
 }
 
+TEST(FindingText, ADangerIsTitledByWhatItIs) {
+    const Finding knife{FindingCode::Danger, Severity::Caution, {key("char")}, {}, {},
+                        {word("knife")}};
+    EXPECT_EQ(title(knife), "Sharp knife");
+    for (const Danger& danger : dangers()) {
+        const Finding it{FindingCode::Danger,      Severity::Caution, {key("char")}, {}, {},
+                         {std::string(danger.key)}};
+        EXPECT_NE(title(it), title(FindingCode::Danger)) << danger.key;
+    }
+}
+
 TEST(FindingText, ADangerSaysWhenAndWhatToMind) {
     const Supper supper;
     Finding finding{FindingCode::Danger, Severity::Caution, {key("char")}, {}, {}, {word("steam")}};

@@ -28,7 +28,7 @@ TEST(Names, WithBatchAndGroup) {
     const Names names(supper.context);
     EXPECT_EQ(names.step(key("char", 1, 1)), "“Char the leeks” (batch 2 of 2, group 2)");
     EXPECT_EQ(names.oven(OvenId{"oven"}, 1), "oven");
-    EXPECT_EQ(names.cook(CookId{"ann"}, 1), "group 2’s Robin");
+    EXPECT_EQ(names.cook(CookId{"ann"}, 1), "Robin of group 2");
 }
 
 TEST(Names, WashesAndTurningOn) {

@@ -11,6 +11,7 @@
 #include "inspect/lesson_head_dialog.h"
 #include "support/contrast.h"
 #include "support/find_widget.h"
+#include "support/focus_names.h"
 #include "timeline/palette.h"
 #include "timeline/primitives_qt.h"
 #include "timeline_view/timeline_view.h"
@@ -37,22 +38,6 @@ class Access : public ::testing::Test {
 
     std::unique_ptr<MainWindow> window_;
 };
-
-/// What can have the focus for itself, not for something around it.
-bool takesFocus(const QWidget& widget) {
-    return widget.focusPolicy() != Qt::NoFocus && widget.focusProxy() == nullptr &&
-           !widget.objectName().startsWith(QStringLiteral("qt_"));
-}
-
-void expectNames(QWidget& root) {
-    for (QWidget* widget : root.findChildren<QWidget*>()) {
-        if (takesFocus(*widget) && widget->window() == &root) {
-            EXPECT_FALSE(accessibleName(widget).isEmpty())
-                << widget->metaObject()->className() << " in "
-                << widget->parentWidget()->metaObject()->className();
-        }
-    }
-}
 
 TEST_F(Access, WhatTakesTheFocusHasANameInEveryDialog) {
     LessonHeadDialog head(document(), window_->locale());

@@ -67,7 +67,7 @@ class GhostFinder {
 QString noteOf(const Finding& finding, const PlacementKey& lead, const Names& names) {
     const auto other = std::ranges::find_if(
         finding.keys, [&lead](const PlacementKey& key) { return key != lead; });
-    const QString what = title(finding.code);
+    const QString what = title(finding);
     return other == finding.keys.end() ? what
                                        : QCoreApplication::translate("Timeline", "%1: %2")
                                              .arg(what, names.plainStep(*other));
