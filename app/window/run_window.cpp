@@ -1,5 +1,6 @@
 #include "window/run_window.h"
 
+#include <QApplication>
 #include <QLocale>
 #include <QMessageBox>
 #include <QPushButton>
@@ -10,6 +11,7 @@
 #include "text/fault_text.h"
 #include "window/end_signals.h"
 #include "window/main_window.h"
+#include "window/readable_palette.h"
 #include "window/recovery.h"
 
 namespace rangeline {
@@ -57,6 +59,7 @@ bool offerUnsaved(MainWindow& window, Recovery& recovery) {
 }  // namespace
 
 int runWindow(QApplication& application, const QString& path, const QString& name) {
+    QApplication::setPalette(withReadableHighlight(QApplication::palette()));
     QCoreApplication::setApplicationName(QStringLiteral("rangeline"));
     QCoreApplication::setOrganizationName(QStringLiteral("rangeline"));
     MainWindow window(QLocale::system());

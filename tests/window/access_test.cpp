@@ -18,6 +18,7 @@
 #include "window/arranger.h"
 #include "window/help_dialog.h"
 #include "window/main_window.h"
+#include "window/readable_palette.h"
 
 namespace rangeline::test {
 namespace {
@@ -123,6 +124,24 @@ TEST_F(Access, EveryTextOfTheTimelineStandsOutFromItsGround) {
                 << static_cast<int>(ink) << " on " << static_cast<int>(ground);
         }
     }
+}
+
+TEST(ReadablePalette, SetsWhatIsChosenApartFromItsTextAndLeavesTheRest) {
+    for (const auto& [ground, text] :
+         std::initializer_list<std::pair<QColor, QColor>>{{QColor(48, 140, 198), Qt::white},
+                                                          {QColor(42, 130, 218), Qt::black},
+                                                          {QColor(240, 220, 120), Qt::white},
+                                                          {QColor(60, 60, 60), Qt::black}}) {
+        QPalette palette(Qt::lightGray);
+        palette.setColor(QPalette::Highlight, ground);
+        palette.setColor(QPalette::HighlightedText, text);
+        const QPalette made = withReadableHighlight(palette);
+        EXPECT_GE(contrast(made.color(QPalette::Highlight).rgb(), text.rgb()), 4.5);
+        EXPECT_EQ(made.color(QPalette::Window), palette.color(QPalette::Window));
+    }
+    const QPalette readable = withReadableHighlight(QPalette(Qt::white));
+    EXPECT_EQ(withReadableHighlight(readable).color(QPalette::Highlight).rgb(),
+              readable.color(QPalette::Highlight).rgb());
 }
 
 }  // namespace
