@@ -33,6 +33,8 @@ Actions::Actions(QMainWindow& window)
       newLesson(make(window, Text::tr("&New lesson ..."),
                      Text::tr("Make a lesson of dishes and a kitchen of the book"),
                      QKeySequence::New)),
+      recipe(make(window, Text::tr("&Fetch a recipe ..."),
+                  Text::tr("Make a dish of a recipe in a saved web page or a JSON-LD file"))),
       open(make(window, Text::tr("&Open ..."), Text::tr("Open a book, or a lesson from a file"),
                 QKeySequence::Open)),
       samples(make(window, Text::tr("Open the book of &samples"),
@@ -102,7 +104,7 @@ std::vector<QAction*> Actions::ofTimeline() const {
 }
 
 void Actions::fillBookMenu(QMenu& menu) {
-    menu.addActions({library, newLesson});
+    menu.addActions({library, newLesson, recipe});
     menu.addSeparator();
     menu.addAction(open);
     recent = menu.addMenu(Text::tr("Opened &lately"));

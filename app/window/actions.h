@@ -14,6 +14,7 @@ struct Actions {
 
     QAction* library;
     QAction* newLesson;
+    QAction* recipe;
     QAction* open;
     QAction* samples;
     QAction* newBook;

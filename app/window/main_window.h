@@ -98,6 +98,8 @@ class MainWindow : public QMainWindow {
     void editHead();
     void print();
     void exportToOther();
+    void fetchRecipe();
+    void takeRecipe(const QString& path);
     void showHelp(HelpDialog::Page page);
     void showAbout();
 
@@ -125,8 +127,8 @@ class MainWindow : public QMainWindow {
     BookDesk* desk_ = nullptr;
     LibraryPage* library_ = nullptr;
     ChangeOffer* offer_ = nullptr;
-    int group_ = 0;         ///< whose range is shown
-    bool jumping_ = false;  ///< the selection follows the findings
+    int group_ = 0;               ///< whose range is shown
+    bool jumping_ = false;        ///< the selection follows the findings
     HelpDialog* help_ = nullptr;  ///< made when it is first asked for
 };
 

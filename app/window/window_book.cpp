@@ -58,6 +58,7 @@ void MainWindow::connectBook() {
         offer_->look();
     });
     connect(actions_.newLesson, &QAction::triggered, this, &MainWindow::makeLesson);
+    connect(actions_.recipe, &QAction::triggered, this, &MainWindow::fetchRecipe);
     connect(library_, &LibraryPage::newLessonWanted, actions_.newLesson, &QAction::trigger);
     connect(actions_.versions, &QAction::triggered, this, &MainWindow::showVersions);
     connect(actions_.newBook, &QAction::triggered, this, [this] {
@@ -148,6 +149,7 @@ void MainWindow::showKept() {
     actions_.library->setText(library && inBook ? tr("&Back to the lesson") : tr("Show the &book"));
     actions_.bookCopy->setEnabled(desk_->book() != nullptr);
     actions_.newLesson->setEnabled(desk_->isWritable());
+    actions_.recipe->setEnabled(desk_->isWritable());
     actions_.versions->setEnabled(inBook && !library);
     if (library) {
         offer_->hide();
