@@ -4,8 +4,9 @@
 
 #include <QApplication>
 #include <QFontInfo>
-#include <QStandardPaths>
 #include <memory>
+
+#include "support/own_home.h"
 
 namespace {
 
@@ -15,19 +16,23 @@ class WidgetsEnvironment : public ::testing::Environment {
         if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
             qputenv("QT_QPA_PLATFORM", "offscreen");
         }
-        QStandardPaths::setTestModeEnabled(true);
+        home_ = std::make_unique<rangeline::test::OwnHome>();
         application_ = std::make_unique<QApplication>(argc_, argv_);
         QCoreApplication::setOrganizationName(QStringLiteral("rangeline-tests"));
         QCoreApplication::setApplicationName(QStringLiteral("rangeline-tests"));
         ASSERT_FALSE(QFontInfo(QGuiApplication::font()).family().isEmpty())
             << "no fonts are installed";
     }
-    void TearDown() override { application_.reset(); }
+    void TearDown() override {
+        application_.reset();
+        home_.reset();
+    }
 
   private:
     char name_[8] = "widgets";
     char* argv_[2] = {name_, nullptr};
     int argc_ = 1;
+    std::unique_ptr<rangeline::test::OwnHome> home_;
     std::unique_ptr<QApplication> application_;
 };
 
