@@ -10,6 +10,7 @@
 #include "book/versions.h"
 #include "library/samples_book.h"
 #include "text/book_fault_text.h"
+#include "text/names.h"
 
 namespace rangeline {
 namespace {
@@ -137,7 +138,8 @@ void BookDesk::refuse(const QString& path, const BookFault& fault) {
     QMessageBox box(&window_);
     box.setIcon(QMessageBox::Warning);
     box.setWindowTitle(tr("This book cannot be opened"));
-    box.setText(QStringLiteral("%1\n\n%2").arg(QFileInfo(path).fileName(), sentence(fault)));
+    box.setText(
+        QStringLiteral("%1\n\n%2.").arg(QFileInfo(path).fileName(), sentenceCase(sentence(fault))));
     QPushButton* salvage = isDamage(fault.code) ? box.addButton(tr("Save what can be &read ..."),
                                                                 QMessageBox::AcceptRole)
                                                 : nullptr;

@@ -36,6 +36,8 @@ void MainWindow::buildBook() {
     column->addWidget(pages_, 1);
     setCentralWidget(centre);
     kept_ = new QLabel(this);
+    constexpr int apart = 14;
+    kept_->setContentsMargins(0, 0, apart, 0);
     statusBar()->addPermanentWidget(kept_);
     connectBook();
 }
