@@ -1,4 +1,5 @@
-#include "book/rows.h"
+#include "book/judge.h"
+
 #include "model/validate.h"
 
 namespace rangeline {

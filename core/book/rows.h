@@ -7,14 +7,10 @@
 
 #include "book/connection.h"
 #include "book/items.h"
+#include "book/judge.h"
 #include "model/edit.h"
 
 namespace rangeline {
-
-/// A dish or a kitchen on its own is judged in a lesson around it that has all else it asks for.
-std::optional<Fault> judgeDish(const Dish& dish);
-std::optional<Fault> judgeKitchen(const Kitchen& kitchen);
-std::optional<Fault> judgeLesson(const Lesson& lesson);
 
 /// A new row of `items`, sealed later.
 ItemId insertItem(Connection& connection, ItemKind kind, const std::string& name);

@@ -1,0 +1,221 @@
+#include "writing/dish_changes.h"
+
+#include <algorithm>
+#include <set>
+
+#include "safety/techniques.h"
+
+namespace rangeline {
+namespace {
+
+constexpr Duration usualTime = Duration::minutes(5);
+
+template <class Change>
+void forEachStep(Dish& dish, Change change) {
+    for (Component& component : dish.components) {
+        for (Step& step : component.steps) {
+            change(step);
+        }
+    }
+}
+
+std::string freeId(const std::set<std::string>& taken, const std::string& stem) {
+    int number = 1;
+    while (taken.contains(stem + std::to_string(number))) {
+        ++number;
+    }
+    return stem + std::to_string(number);
+}
+
+StepId freeStepId(const Dish& dish) {
+    std::set<std::string> taken;
+    for (const Component& component : dish.components) {
+        for (const Step& step : component.steps) {
+            taken.insert(step.id.text);
+        }
+    }
+    return {freeId(taken, "step-")};
+}
+
+bool usesStep(const Step& step, const StepId& id) {
+    return std::ranges::find(step.uses, id, &Use::step) != step.uses.end();
+}
+
+/// Takes away what refers to the step in other ways than using it.
+void forget(Dish& dish, const StepId& id) {
+    forEachStep(dish, [&](Step& step) {
+        for (WareNeed& need : step.wares) {
+            if (need.carriesOn == id) {
+                need.carriesOn.reset();
+            }
+        }
+        if (step.onlyIfAhead == id) {
+            step.onlyIfAhead.reset();
+        }
+    });
+    std::erase_if(dish.links,
+                  [&](const Link& link) { return link.from.step == id || link.to.step == id; });
+}
+
+void addUse(Step& step, const Use& use) {
+    if (step.id != use.step && !usesStep(step, use.step)) {
+        step.uses.push_back(use);
+    }
+}
+
+}  // namespace
+
+std::optional<StepPlace> placeOf(const Dish& dish, const StepId& id) {
+    for (std::size_t c = 0; c < dish.components.size(); ++c) {
+        const std::vector<Step>& steps = dish.components[c].steps;
+        const auto found = std::ranges::find(steps, id, &Step::id);
+        if (found != steps.end()) {
+            return StepPlace{c, static_cast<std::size_t>(found - steps.begin())};
+        }
+    }
+    return std::nullopt;
+}
+
+const Step* findStep(const Dish& dish, const StepId& id) {
+    const auto place = placeOf(dish, id);
+    return place ? &dish.components[place->component].steps[place->step] : nullptr;
+}
+
+Dish newDish(const std::string& name) {
+    Dish dish;
+    dish.id = {"dish"};
+    dish.name = name;
+    dish.writtenFor = 4;
+    addComponent(dish, 0, name);
+    return dish;
+}
+
+std::size_t addComponent(Dish& dish, std::size_t at, const std::string& name) {
+    std::set<std::string> taken;
+    for (const Component& component : dish.components) {
+        taken.insert(component.id.text);
+    }
+    Component component;
+    component.id = {freeId(taken, "part-")};
+    component.name = name;
+    at = std::min(at, dish.components.size());
+    dish.components.insert(dish.components.begin() + static_cast<std::ptrdiff_t>(at),
+                           std::move(component));
+    return at;
+}
+
+void removeComponent(Dish& dish, std::size_t component) {
+    while (!dish.components[component].steps.empty()) {
+        removeStep(dish, dish.components[component].steps.back().id);
+    }
+    dish.components.erase(dish.components.begin() + static_cast<std::ptrdiff_t>(component));
+}
+
+StepId addStep(Dish& dish, const StepPlace& at, const std::string& name) {
+    std::vector<Step>& steps = dish.components[at.component].steps;
+    const std::size_t place = std::min(at.step, steps.size());
+    Step step;
+    step.id = freeStepId(dish);
+    step.name = name;
+    step.time = {usualTime, usualTime, usualTime};
+    step.segments = {{Attention::Hands, {}, true}};
+    if (place > 0) {
+        const StepId before = steps[place - 1].id;
+        forEachStep(dish, [&](Step& other) {
+            for (Use& use : other.uses) {
+                use.step = use.step == before ? step.id : use.step;
+            }
+        });
+        step.uses = {{before, false}};
+    }
+    const StepId id = step.id;
+    steps.insert(steps.begin() + static_cast<std::ptrdiff_t>(place), std::move(step));
+    return id;
+}
+
+void removeStep(Dish& dish, const StepId& id) {
+    const auto place = placeOf(dish, id);
+    if (!place) {
+        return;
+    }
+    std::vector<Step>& steps = dish.components[place->component].steps;
+    const std::vector<Use> used = steps[place->step].uses;
+    steps.erase(steps.begin() + static_cast<std::ptrdiff_t>(place->step));
+    forEachStep(dish, [&](Step& other) {
+        if (usesStep(other, id)) {
+            std::erase_if(other.uses, [&](const Use& use) { return use.step == id; });
+            for (const Use& use : used) {
+                addUse(other, use);
+            }
+        }
+    });
+    forget(dish, id);
+}
+
+bool moveStep(Dish& dish, const StepId& id, int by) {
+    const auto from = placeOf(dish, id);
+    if (!from) {
+        return false;
+    }
+    std::vector<Step>& steps = dish.components[from->component].steps;
+    const bool atEnd = by < 0 ? from->step == 0 : from->step + 1 == steps.size();
+    if (!atEnd) {
+        std::swap(steps[from->step], steps[by < 0 ? from->step - 1 : from->step + 1]);
+        return true;
+    }
+    if (by < 0 ? from->component == 0 : from->component + 1 == dish.components.size()) {
+        return false;
+    }
+    Step step = std::move(steps[from->step]);
+    steps.erase(steps.begin() + static_cast<std::ptrdiff_t>(from->step));
+    std::vector<Step>& others =
+        dish.components[by < 0 ? from->component - 1 : from->component + 1].steps;
+    others.insert(by < 0 ? others.end() : others.begin(), std::move(step));
+    return true;
+}
+
+std::vector<StepId> mayUse(const Dish& dish, const StepId& id) {
+    std::set<StepId> users{id};
+    for (bool grown = true; grown;) {
+        grown = false;
+        for (const Component& component : dish.components) {
+            for (const Step& step : component.steps) {
+                const bool uses = std::ranges::any_of(
+                    step.uses, [&](const Use& use) { return users.contains(use.step); });
+                grown = (uses && users.insert(step.id).second) || grown;
+            }
+        }
+    }
+    std::vector<StepId> free;
+    for (const Component& component : dish.components) {
+        for (const Step& step : component.steps) {
+            if (!users.contains(step.id)) {
+                free.push_back(step.id);
+            }
+        }
+    }
+    return free;
+}
+
+void setTechnique(Step& step, const std::string& technique) {
+    step.technique = technique;
+    const Technique* known = findTechnique(technique);
+    if (known == nullptr) {
+        return;
+    }
+    if (step.time.likely < known->least || step.time.likely > known->most) {
+        // Long ranges are long for few dishes: nearer to the lower end.
+        const Duration likely =
+            Duration::minutes((known->least.inSeconds() * 3 + known->most.inSeconds()) / 4 / 60);
+        step.time.likely = std::max(likely, known->least);
+        step.time.shortest = std::max(std::min(step.time.shortest, step.time.likely), known->least);
+        step.time.longest = std::max(step.time.longest, step.time.likely);
+    }
+    const std::string danger(known->danger);
+    std::vector<std::string>& dangers = step.hazards.dangers;
+    if (!danger.empty() && std::ranges::find(dangers, danger) == dangers.end()) {
+        dangers.push_back(danger);
+    }
+}
+
+}  // namespace rangeline
