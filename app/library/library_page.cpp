@@ -220,7 +220,8 @@ void LibraryPage::currentChanged() {
     const Item* item = current();
     const bool writable = item != nullptr && desk_.isWritable();
     new_->setEnabled(desk_.isWritable());
-    open_->setEnabled(item != nullptr && item->kind == ItemKind::Lesson);
+    open_->setEnabled(item != nullptr && (item->kind == ItemKind::Lesson ||
+                                          (item->kind == ItemKind::Dish && writable)));
     for (QPushButton* button : {duplicate_, rename_, archive_, delete_}) {
         button->setEnabled(writable);
     }
@@ -234,6 +235,8 @@ void LibraryPage::open() {
     const Item* item = current();
     if (item != nullptr && item->kind == ItemKind::Lesson) {
         Q_EMIT lessonWanted(item->id);
+    } else if (item != nullptr && item->kind == ItemKind::Dish && desk_.isWritable()) {
+        Q_EMIT dishWanted(item->id);
     }
 }
 

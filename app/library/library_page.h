@@ -22,6 +22,7 @@ class LibraryPage : public QWidget {
   Q_SIGNALS:
     void lessonWanted(rangeline::ItemId lesson);
     void newLessonWanted();
+    void dishWanted(rangeline::ItemId dish);
     /// The open lesson gets its name through its document, so that undo knows of it.
     void renameOpenWanted(const QString& name);
 

@@ -33,6 +33,8 @@ Actions::Actions(QMainWindow& window)
       newLesson(make(window, Text::tr("&New lesson ..."),
                      Text::tr("Make a lesson of dishes and a kitchen of the book"),
                      QKeySequence::New)),
+      writeDish(make(window, Text::tr("Write a &dish ..."),
+                     Text::tr("Write a new dish: components, steps, ingredients"))),
       recipe(make(window, Text::tr("&Fetch a recipe ..."),
                   Text::tr("Make a dish of a recipe in a saved web page or a JSON-LD file"))),
       open(make(window, Text::tr("&Open ..."), Text::tr("Open a book, or a lesson from a file"),
@@ -104,7 +106,7 @@ std::vector<QAction*> Actions::ofTimeline() const {
 }
 
 void Actions::fillBookMenu(QMenu& menu) {
-    menu.addActions({library, newLesson, recipe});
+    menu.addActions({library, newLesson, writeDish, recipe});
     menu.addSeparator();
     menu.addAction(open);
     recent = menu.addMenu(Text::tr("Opened &lately"));

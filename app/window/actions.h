@@ -14,6 +14,7 @@ struct Actions {
 
     QAction* library;
     QAction* newLesson;
+    QAction* writeDish;
     QAction* recipe;
     QAction* open;
     QAction* samples;

@@ -98,8 +98,6 @@ class MainWindow : public QMainWindow {
     void editHead();
     void print();
     void exportToOther();
-    void fetchRecipe();
-    void takeRecipe(const QString& path);
     void showHelp(HelpDialog::Page page);
     void showAbout();
 

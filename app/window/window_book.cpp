@@ -13,6 +13,7 @@
 #include "library/library_page.h"
 #include "library/new_lesson_dialog.h"
 #include "library/versions_dialog.h"
+#include "window/book_writing.h"
 #include "window/main_window.h"
 
 namespace rangeline {
@@ -60,7 +61,10 @@ void MainWindow::connectBook() {
         offer_->look();
     });
     connect(actions_.newLesson, &QAction::triggered, this, &MainWindow::makeLesson);
-    connect(actions_.recipe, &QAction::triggered, this, &MainWindow::fetchRecipe);
+    auto* writing = new BookWriting(*desk_, locale_, *this);
+    connect(actions_.recipe, &QAction::triggered, writing, &BookWriting::fetchRecipe);
+    connect(actions_.writeDish, &QAction::triggered, writing, &BookWriting::writeDish);
+    connect(library_, &LibraryPage::dishWanted, writing, &BookWriting::changeDish);
     connect(library_, &LibraryPage::newLessonWanted, actions_.newLesson, &QAction::trigger);
     connect(actions_.versions, &QAction::triggered, this, &MainWindow::showVersions);
     connect(actions_.newBook, &QAction::triggered, this, [this] {
@@ -152,6 +156,7 @@ void MainWindow::showKept() {
     actions_.bookCopy->setEnabled(desk_->book() != nullptr);
     actions_.newLesson->setEnabled(desk_->isWritable());
     actions_.recipe->setEnabled(desk_->isWritable());
+    actions_.writeDish->setEnabled(desk_->isWritable());
     actions_.versions->setEnabled(inBook && !library);
     if (library) {
         offer_->hide();

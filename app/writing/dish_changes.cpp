@@ -3,12 +3,14 @@
 #include <algorithm>
 #include <set>
 
+#include "recipe/instruction.h"
 #include "safety/techniques.h"
 
 namespace rangeline {
 namespace {
 
 constexpr Duration usualTime = Duration::minutes(5);
+constexpr Temperature usualOven = Temperature::fahrenheit(375);
 
 template <class Change>
 void forEachStep(Dish& dish, Change change) {
@@ -216,6 +218,18 @@ void setTechnique(Step& step, const std::string& technique) {
     if (!danger.empty() && std::ranges::find(dangers, danger) == dangers.end()) {
         dangers.push_back(danger);
     }
+}
+
+void suggest(Step& step) {
+    Instruction read = readInstruction(step.name, usualOven);
+    step.segments = std::move(read.step.segments);
+    step.heat = read.step.heat;
+    step.wares = std::move(read.step.wares);
+    step.cue = read.step.cue;
+    if (read.timesNamed > 0) {
+        step.time = read.step.time;
+    }
+    setTechnique(step, read.step.technique);
 }
 
 }  // namespace rangeline

@@ -1,0 +1,68 @@
+#pragma once
+// A dish as it is written: components and steps as on paper, what is asked of each step beside
+// them, ingredients below. Nothing reaches the book before it is kept.
+
+#include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <functional>
+#include <vector>
+
+#include "model/lesson.h"
+#include "writing/dish_outline.h"
+#include "writing/ingredient_table.h"
+#include "writing/step_form.h"
+
+namespace rangeline {
+
+class DishEditor : public QDialog {
+    Q_OBJECT
+
+  public:
+    DishEditor(Dish dish, Units units, QWidget* parent = nullptr);
+
+    ~DishEditor() override;
+
+    const Dish& dish() const { return dish_; }
+    void undo();
+    /// Asks first where something would be lost.
+    void reject() override;
+
+  protected:
+    /// Enter belongs to the field it is pressed in.
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    QWidget* makeHead();
+    QWidget* makeMiddle(Units units);
+    QWidget* makeButtons();
+    void connectOutline();
+    /// Every change goes through here, so that it can be taken back.
+    void change(const std::function<void(Dish&)>& how);
+    void showAll();
+    void judge();
+    void addTyped(const QString& name);
+    void rename(const QString& name);
+    void remove();
+    void choose(std::optional<StepId> step, std::size_t component);
+
+    Dish dish_;
+    const Dish original_;
+    std::vector<Dish> before_;
+    std::optional<StepId> step_;
+    std::size_t component_ = 0;
+    QLineEdit* name_ = nullptr;
+    QSpinBox* covers_ = nullptr;
+    QLineEdit* perCover_ = nullptr;
+    DishOutline* outline_ = nullptr;
+    StepForm* form_ = nullptr;
+    IngredientTable* ingredients_ = nullptr;
+    QLabel* says_ = nullptr;
+    QPushButton* undo_ = nullptr;
+    QPushButton* keep_ = nullptr;
+    QString refused_;
+};
+
+}  // namespace rangeline

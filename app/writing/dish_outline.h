@@ -1,0 +1,44 @@
+#pragma once
+// The components of a dish and their steps, a line each, as on paper.
+
+#include <QLineEdit>
+#include <QTreeWidget>
+#include <optional>
+
+#include "model/dish.h"
+
+namespace rangeline {
+
+class DishOutline : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit DishOutline(QWidget* parent = nullptr);
+
+    /// Lists anew and chooses the step, or the component where there is no step.
+    void showDish(const Dish& dish, const std::optional<StepId>& step, std::size_t component);
+    /// Where the next step is typed.
+    QLineEdit& nextStep() { return *next_; }
+
+  Q_SIGNALS:
+    void stepChosen(const rangeline::StepId& step);
+    void componentChosen(int component);
+    void stepTyped(const QString& name);
+    void renamed(const QString& name);
+    void removeWanted();
+    void moveWanted(int by);
+    void componentWanted();
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    QWidget* makeButtons();
+    void choose(QTreeWidgetItem* row);
+
+    QTreeWidget* tree_;
+    QLineEdit* next_;
+    bool filling_ = false;
+};
+
+}  // namespace rangeline

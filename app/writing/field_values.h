@@ -1,0 +1,32 @@
+#pragma once
+// What a cook types into a field, read with some mercy, and values as such a field shows them.
+
+#include <QString>
+#include <optional>
+
+#include "base/units.h"
+#include "model/dish.h"
+#include "model/lesson.h"
+
+namespace rangeline {
+
+/// "5" (minutes), "5 min", "1 h 20 min", "1h20". Empty for anything else.
+std::optional<Duration> durationIn(const QString& text);
+QString fieldText(Duration length);
+/// Empty text for none.
+QString fieldText(const std::optional<Duration>& length);
+/// An empty field is none; empty for what is no length of time.
+std::optional<std::optional<Duration>> durationOrNone(const QString& text);
+
+/// "375" in these units, or with its scale: "375 F", "190 °C".
+std::optional<Temperature> temperatureIn(const QString& text, Units units);
+QString fieldText(Temperature temperature, Units units);
+
+/// "10" in these units (inches or centimetres), or with its unit: "10 in", "26 cm".
+std::optional<Length> lengthIn(const QString& text, Units units);
+QString fieldText(Length length, Units units);
+
+/// "2", "1 1/2", "1½", "0.5".
+std::optional<Rational> rationalIn(const QString& text);
+
+}  // namespace rangeline

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QListWidget>
+
+#include "writing/step_section.h"
+
+namespace rangeline {
+
+/// What goes into the step, and what becomes of its food.
+class FlowSection : public StepSection {
+    Q_OBJECT
+
+  public:
+    FlowSection(Units units, QWidget* parent);
+    void showStep(const Dish& dish, const Step& step) override;
+    QString takeInto(Step& step) const override;
+
+  private:
+    void fillUses(const Dish& dish, const Step& step);
+    QString takeKeeping(Step& step) const;
+
+    QListWidget* uses_;
+    QLineEdit* atRoom_;
+    QLineEdit* cold_;
+    QLineEdit* hot_;
+    QComboBox* storage_;
+    QCheckBox* ahead_;
+    QCheckBox* plates_;
+    QCheckBox* afterServing_;
+};
+
+}  // namespace rangeline

@@ -1,0 +1,59 @@
+#include "writing/step_form.h"
+
+#include <QVBoxLayout>
+
+#include "writing/dish_changes.h"
+#include "writing/flow_section.h"
+#include "writing/heat_section.h"
+#include "writing/portion_section.h"
+#include "writing/time_section.h"
+
+namespace rangeline {
+
+StepForm::StepForm(Units units, QWidget* parent) : QScrollArea(parent) {
+    auto* inside = new QWidget(this);
+    auto* column = new QVBoxLayout(inside);
+    sections_ = {new TimeSection(units, inside), new HeatSection(units, inside),
+                 new FlowSection(units, inside), new PortionSection(units, inside)};
+    for (StepSection* section : sections_) {
+        column->addWidget(section);
+        connect(section, &StepSection::edited, this, &StepForm::take);
+    }
+    column->addStretch(1);
+    setWidgetResizable(true);
+    setWidget(inside);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setAccessibleName(tr("The chosen step"));
+    setFocusPolicy(Qt::NoFocus);
+}
+
+void StepForm::showStep(const Dish& dish, const std::optional<StepId>& id) {
+    const Step* step = id ? findStep(dish, *id) : nullptr;
+    widget()->setEnabled(step != nullptr);
+    step_ = step == nullptr ? Step() : *step;
+    filling_ = true;
+    for (StepSection* section : sections_) {
+        section->showStep(dish, step_);
+    }
+    filling_ = false;
+}
+
+void StepForm::take() {
+    if (filling_ || !widget()->isEnabled()) {
+        return;
+    }
+    Step taken = step_;
+    for (const StepSection* section : sections_) {
+        if (const QString why = section->takeInto(taken); !why.isEmpty()) {
+            Q_EMIT refused(why);
+            return;
+        }
+    }
+    Q_EMIT refused({});
+    if (!(taken == step_)) {
+        step_ = taken;
+        Q_EMIT edited(taken);
+    }
+}
+
+}  // namespace rangeline

@@ -1,0 +1,145 @@
+#include "writing/time_section.h"
+
+#include "safety/techniques.h"
+#include "writing/dish_changes.h"
+#include "writing/field_values.h"
+
+namespace rangeline {
+namespace {
+
+constexpr Attention attentions[] = {Attention::Hands, Attention::Watch, Attention::Away};
+
+QString wordOf(const std::string& key) {
+    return QString::fromStdString(key).replace(u'-', u' ');
+}
+
+}  // namespace
+
+std::optional<AttentionParts> AttentionParts::of(const std::vector<Segment>& segments) {
+    AttentionParts parts;
+    parts.middle = Attention::Away;
+    if (segments.empty()) {
+        return parts;
+    }
+    std::size_t first = 0;
+    std::size_t last = segments.size();
+    if (segments.size() > 1 && !segments.front().stretches &&
+        segments.front().attention == Attention::Hands) {
+        parts.before = segments.front().length;
+        first = 1;
+    }
+    if (last - first > 1 && !segments.back().stretches &&
+        segments.back().attention == Attention::Hands) {
+        parts.after = segments.back().length;
+        --last;
+    }
+    if (last - first != 1) {
+        return std::nullopt;
+    }
+    parts.middle = segments[first].attention;
+    return parts;
+}
+
+std::vector<Segment> AttentionParts::segments() const {
+    std::vector<Segment> made;
+    if (before > Duration()) {
+        made.push_back({Attention::Hands, before, false});
+    }
+    made.push_back({middle, {}, true});
+    if (after > Duration()) {
+        made.push_back({Attention::Hands, after, false});
+    }
+    return made;
+}
+
+TimeSection::TimeSection(Units units, QWidget* parent)
+    : StepSection(tr("What and how long"), units, parent) {
+    name_ = makeEdit(tr("Name of the step"));
+    technique_ = new QComboBox(this);
+    technique_->setEditable(true);
+    technique_->setInsertPolicy(QComboBox::NoInsert);
+    technique_->setAccessibleName(tr("Technique"));
+    technique_->addItem(QString());
+    for (const Technique& each : techniques()) {
+        technique_->addItem(wordOf(std::string(each.key)));
+    }
+    connect(technique_, &QComboBox::activated, this, &StepSection::edited);
+    connect(technique_->lineEdit(), &QLineEdit::editingFinished, this, &StepSection::edited);
+    cue_ = makeEdit(tr("Done when"), tr("until it looks right"));
+    likely_ = makeEdit(tr("Usually takes"));
+    shortest_ = makeEdit(tr("At least"));
+    longest_ = makeEdit(tr("At most"));
+    before_ = makeEdit(tr("Hands at first"), tr("none"));
+    after_ = makeEdit(tr("Hands at last"), tr("none"));
+    middle_ = new QComboBox(this);
+    middle_->setAccessibleName(tr("Meanwhile"));
+    middle_->addItems({tr("hands"), tr("a watching eye"), tr("nobody")});
+    connect(middle_, &QComboBox::activated, this, &StepSection::edited);
+    form().addRow(tr("Step"), name_);
+    form().addRow(tr("Technique"), technique_);
+    form().addRow(tr("Done when"), cue_);
+    form().addRow(tr("Usually takes"), likely_);
+    addLine(tr("At least, at most"), {shortest_, longest_});
+    form().addRow(tr("It needs"), middle_);
+    addLine(tr("Hands at first, at last"), {before_, after_});
+}
+
+void TimeSection::showStep(const Dish&, const Step& step) {
+    name_->setText(QString::fromStdString(step.name));
+    technique_->setEditText(wordOf(step.technique));
+    cue_->setText(QString::fromStdString(step.cue));
+    likely_->setText(fieldText(step.time.likely));
+    shortest_->setText(fieldText(step.time.shortest));
+    longest_->setText(fieldText(step.time.longest));
+    const auto parts = AttentionParts::of(step.segments);
+    for (QWidget* field : std::initializer_list<QWidget*>{before_, after_, middle_}) {
+        field->setEnabled(parts.has_value());
+        field->setToolTip(parts ? QString()
+                                : tr("This step has more parts than stand here; they stay."));
+    }
+    const AttentionParts shown = parts.value_or(AttentionParts());
+    before_->setText(shown.before > Duration() ? fieldText(shown.before) : QString());
+    after_->setText(shown.after > Duration() ? fieldText(shown.after) : QString());
+    middle_->setCurrentIndex(static_cast<int>(shown.middle));
+}
+
+QString TimeSection::takeTimes(Step& step) const {
+    const auto shortest = durationIn(shortest_->text());
+    const auto likely = durationIn(likely_->text());
+    const auto longest = durationIn(longest_->text());
+    if (!shortest || !likely || !longest) {
+        return tr("How long? Write minutes, or “1 h 20 min”.");
+    }
+    // Who changes only the usual time means the others to follow.
+    const bool onlyLikely = *shortest == step.time.shortest && *longest == step.time.longest;
+    step.time = {onlyLikely ? std::min(*shortest, *likely) : *shortest, *likely,
+                 onlyLikely ? std::max(*longest, *likely) : *longest};
+    return {};
+}
+
+QString TimeSection::takeInto(Step& step) const {
+    step.name = name_->text().trimmed().toStdString();
+    step.cue = cue_->text().trimmed().toStdString();
+    if (const QString why = takeTimes(step); !why.isEmpty()) {
+        return why;
+    }
+    if (middle_->isEnabled()) {
+        const auto before = durationOrNone(before_->text());
+        const auto after = durationOrNone(after_->text());
+        if (!before || !after) {
+            return tr("How long are hands needed? Write minutes, or nothing.");
+        }
+        step.segments = AttentionParts{before->value_or(Duration()),
+                                       attentions[std::max(0, middle_->currentIndex())],
+                                       after->value_or(Duration())}
+                            .segments();
+    }
+    const std::string technique =
+        technique_->currentText().trimmed().replace(u' ', u'-').toLower().toStdString();
+    if (technique != step.technique) {
+        setTechnique(step, technique);
+    }
+    return {};
+}
+
+}  // namespace rangeline

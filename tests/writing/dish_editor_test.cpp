@@ -1,0 +1,139 @@
+// A dish written in the editor, by what a cook types and chooses.
+
+#include "writing/dish_editor.h"
+
+#include <gmock/gmock.h>
+
+#include <QApplication>
+#include <QComboBox>
+#include <QLabel>
+#include <QTest>
+
+#include "book/judge.h"
+#include "support/focus_names.h"
+#include "writing/dish_changes.h"
+
+namespace rangeline::test {
+namespace {
+
+class Editor : public ::testing::Test {
+  protected:
+    void SetUp() override {
+        editor_.show();
+        QApplication::processEvents();
+    }
+    void type(const QString& field, const QString& text) {
+        auto* edit = findNamed<QLineEdit>(editor_, field);
+        ASSERT_NE(edit, nullptr) << field.toStdString();
+        edit->setFocus();
+        edit->selectAll();
+        QTest::keyClicks(edit, text);
+        QTest::keyClick(edit, Qt::Key_Return);
+    }
+    void choose(const QString& list, const QString& text) {
+        auto* box = findNamed<QComboBox>(editor_, list);
+        ASSERT_NE(box, nullptr) << list.toStdString();
+        const int row = box->findText(text);
+        ASSERT_GE(row, 0) << text.toStdString();
+        box->setCurrentIndex(row);
+        Q_EMIT box->activated(row);
+    }
+    const Step& step(std::size_t number) { return editor_.dish().components[0].steps.at(number); }
+    QPushButton& keep() { return *findNamed<QPushButton>(editor_, "Keep in the book"); }
+
+    DishEditor editor_{newDish("New dish"), Units::UsCustomary};
+};
+
+TEST_F(Editor, StepsAreTypedOneAfterTheOtherAndSuggestWhatTheyNeed) {
+    EXPECT_FALSE(keep().isEnabled());
+    type("The next step", "Slice the leeks");
+    type("The next step", "Sweat the leeks 8 to 10 minutes over low heat");
+    type("The next step", "Bake them at 400 F for 20 minutes");
+    ASSERT_EQ(editor_.dish().components[0].steps.size(), 3U);
+    EXPECT_EQ(step(0).wares.at(0).kind, "board");
+    EXPECT_EQ(step(1).technique, "sweat");
+    EXPECT_EQ(std::get<BurnerHeat>(step(1).heat).level, "low");
+    EXPECT_EQ(step(1).time.likely, Duration::minutes(9));
+    EXPECT_EQ(std::get<OvenHeat>(step(2).heat).lowest, Temperature::fahrenheit(400));
+    EXPECT_EQ(step(2).uses.at(0).step, step(1).id);
+    EXPECT_TRUE(keep().isEnabled());
+}
+
+TEST_F(Editor, FieldsChangeTheChosenStep) {
+    type("The next step", "Season");
+    type("Usually takes", "1 h 20");
+    type("Hands at last", "2");
+    choose("Meanwhile", "nobody");
+    choose("Cooked", "in the oven");
+    type("Oven, at least", "350");
+    type("Oven, at most", "375 F");
+    choose("In or on", "baking dish");
+    type("Keeps at room temperature", "20");
+    type("Pieces for each cover", "1 1/2");
+    const Step& made = step(0);
+    EXPECT_EQ(made.time.likely, Duration::minutes(80));
+    EXPECT_EQ(made.time.longest, Duration::minutes(80));
+    EXPECT_EQ(made.segments,
+              (std::vector<Segment>{{Attention::Away, {}, true},
+                                    {Attention::Hands, Duration::minutes(2), false}}));
+    EXPECT_EQ(std::get<OvenHeat>(made.heat).highest, Temperature::fahrenheit(375));
+    EXPECT_EQ(made.wares.at(0).kind, "baking-dish");
+    EXPECT_EQ(made.after.atRoom, Duration::minutes(20));
+    EXPECT_EQ(made.piecesPerCover, Rational(3, 2));
+    EXPECT_FALSE(judgeDish(editor_.dish()));
+}
+
+TEST_F(Editor, WhatCannotBeTakenIsSaidAndNothingIsKeptMeanwhile) {
+    type("The next step", "Season");
+    const Step before = step(0);
+    type("Usually takes", "a while");
+    EXPECT_EQ(step(0), before);
+    EXPECT_FALSE(keep().isEnabled());
+    type("Usually takes", "7");
+    EXPECT_TRUE(keep().isEnabled());
+}
+
+TEST_F(Editor, AProblemIsSaidWithItsStep) {
+    type("The next step", "Fry the leeks");
+    choose("In or on", "nothing");
+    EXPECT_FALSE(keep().isEnabled());
+    const auto labels = editor_.findChildren<QLabel*>();
+    EXPECT_TRUE(std::ranges::any_of(
+        labels, [](const QLabel* label) { return label->text().contains("“Fry the leeks”"); }));
+}
+
+TEST_F(Editor, IngredientsAreTypedAsLines) {
+    type("The next ingredient", "2 tbsp butter, diced");
+    type("The next ingredient", "3 large leeks");
+    const auto ingredient = [&](std::size_t number) {
+        return editor_.dish().components[0].ingredients.at(number);
+    };
+    EXPECT_EQ(ingredient(0).cut, "diced");
+    EXPECT_EQ(ingredient(1).note, "large");
+    auto* table = findNamed<QTableWidget>(editor_, "Ingredients");
+    table->item(0, 0)->setText("1/2 cup");
+    table->item(0, 4)->setText("milk");
+    EXPECT_EQ(ingredient(0).amount->unit, "cup");
+    EXPECT_THAT(ingredient(0).allergens, testing::ElementsAre("milk"));
+}
+
+TEST_F(Editor, EveryChangeCanBeTakenBack) {
+    const Dish before = editor_.dish();
+    type("The next step", "Season");
+    type("Usually takes", "7");
+    type("The next ingredient", "salt");
+    for (int i = 0; i < 3; ++i) {
+        editor_.undo();
+    }
+    EXPECT_EQ(editor_.dish(), before);
+    editor_.undo();
+    EXPECT_EQ(editor_.dish(), before);
+}
+
+TEST_F(Editor, WhatTakesTheFocusHasAName) {
+    type("The next step", "Season");
+    expectNames(editor_);
+}
+
+}  // namespace
+}  // namespace rangeline::test
