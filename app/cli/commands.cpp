@@ -70,7 +70,7 @@ constexpr std::array exportOptions = {
 constexpr std::array importOptions = {
     Option{"-o", "OUT.json", QT_TRANSLATE_NOOP("Command", "the lesson to write")},
     Option{"--kitchen", "LESSON.json",
-           QT_TRANSLATE_NOOP("Command", "in this lesson's kitchen (a home kitchen unless given)")},
+           QT_TRANSLATE_NOOP("Command", "in this lesson's kitchen (that of a 30-inch gas range unless given)")},
     json,
 };
 

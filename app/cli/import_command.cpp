@@ -8,6 +8,7 @@
 
 #include "cli/output.h"
 #include "exchange/lesson_file.h"
+#include "model/starting_kitchens.h"
 #include "model/validate.h"
 #include "recipe/recipe_import.h"
 #include "recipe/recipe_lesson.h"
@@ -49,7 +50,7 @@ std::vector<ImportedRecipe> recipesOf(const QString& file) {
 /// The kitchen asked for; none after saying why it cannot be had.
 std::optional<Kitchen> kitchenOf(const Invocation& invocation) {
     if (!invocation.has("--kitchen")) {
-        return homeKitchen();
+        return startingKitchens().front().make();
     }
     const QString file = invocation.value("--kitchen");
     auto lesson = loadLesson(pathOf(file));

@@ -220,8 +220,7 @@ void LibraryPage::currentChanged() {
     const Item* item = current();
     const bool writable = item != nullptr && desk_.isWritable();
     new_->setEnabled(desk_.isWritable());
-    open_->setEnabled(item != nullptr && (item->kind == ItemKind::Lesson ||
-                                          (item->kind == ItemKind::Dish && writable)));
+    open_->setEnabled(item != nullptr && (item->kind == ItemKind::Lesson || writable));
     for (QPushButton* button : {duplicate_, rename_, archive_, delete_}) {
         button->setEnabled(writable);
     }
@@ -237,6 +236,8 @@ void LibraryPage::open() {
         Q_EMIT lessonWanted(item->id);
     } else if (item != nullptr && item->kind == ItemKind::Dish && desk_.isWritable()) {
         Q_EMIT dishWanted(item->id);
+    } else if (item != nullptr && item->kind == ItemKind::Kitchen && desk_.isWritable()) {
+        Q_EMIT kitchenWanted(item->id);
     }
 }
 

@@ -23,6 +23,7 @@ class LibraryPage : public QWidget {
     void lessonWanted(rangeline::ItemId lesson);
     void newLessonWanted();
     void dishWanted(rangeline::ItemId dish);
+    void kitchenWanted(rangeline::ItemId kitchen);
     /// The open lesson gets its name through its document, so that undo knows of it.
     void renameOpenWanted(const QString& name);
 

@@ -35,6 +35,8 @@ Actions::Actions(QMainWindow& window)
                      QKeySequence::New)),
       writeDish(make(window, Text::tr("Write a &dish ..."),
                      Text::tr("Write a new dish: components, steps, ingredients"))),
+      writeKitchen(make(window, Text::tr("Write down a &kitchen ..."),
+                        Text::tr("Burners, ovens, pans, places and cooks of a kitchen"))),
       recipe(make(window, Text::tr("&Fetch a recipe ..."),
                   Text::tr("Make a dish of a recipe in a saved web page or a JSON-LD file"))),
       open(make(window, Text::tr("&Open ..."), Text::tr("Open a book, or a lesson from a file"),
@@ -106,7 +108,7 @@ std::vector<QAction*> Actions::ofTimeline() const {
 }
 
 void Actions::fillBookMenu(QMenu& menu) {
-    menu.addActions({library, newLesson, writeDish, recipe});
+    menu.addActions({library, newLesson, writeDish, writeKitchen, recipe});
     menu.addSeparator();
     menu.addAction(open);
     recent = menu.addMenu(Text::tr("Opened &lately"));

@@ -15,6 +15,7 @@ struct Actions {
     QAction* library;
     QAction* newLesson;
     QAction* writeDish;
+    QAction* writeKitchen;
     QAction* recipe;
     QAction* open;
     QAction* samples;

@@ -64,7 +64,9 @@ void MainWindow::connectBook() {
     auto* writing = new BookWriting(*desk_, locale_, *this);
     connect(actions_.recipe, &QAction::triggered, writing, &BookWriting::fetchRecipe);
     connect(actions_.writeDish, &QAction::triggered, writing, &BookWriting::writeDish);
+    connect(actions_.writeKitchen, &QAction::triggered, writing, &BookWriting::writeKitchen);
     connect(library_, &LibraryPage::dishWanted, writing, &BookWriting::changeDish);
+    connect(library_, &LibraryPage::kitchenWanted, writing, &BookWriting::changeKitchen);
     connect(library_, &LibraryPage::newLessonWanted, actions_.newLesson, &QAction::trigger);
     connect(actions_.versions, &QAction::triggered, this, &MainWindow::showVersions);
     connect(actions_.newBook, &QAction::triggered, this, [this] {
@@ -157,6 +159,7 @@ void MainWindow::showKept() {
     actions_.newLesson->setEnabled(desk_->isWritable());
     actions_.recipe->setEnabled(desk_->isWritable());
     actions_.writeDish->setEnabled(desk_->isWritable());
+    actions_.writeKitchen->setEnabled(desk_->isWritable());
     actions_.versions->setEnabled(inBook && !library);
     if (library) {
         offer_->hide();

@@ -8,10 +8,6 @@
 
 namespace rangeline {
 
-/// A home kitchen with a 30-inch gas range, one oven, the usual pans and one cook. Sizes and powers
-/// are common practice, no source.
-Kitchen homeKitchen();
-
 /// The dishes in this kitchen, each for the covers it is written for, with nothing placed.
 /// `servingTime` and `zone` are as in Head. Requires at least one dish.
 Lesson lessonOf(std::span<const Dish> dishes, Kitchen kitchen, std::string servingTime,
