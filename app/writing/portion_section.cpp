@@ -1,13 +1,35 @@
 #include "writing/portion_section.h"
 
+#include <QInputDialog>
 #include <algorithm>
 
+#include "model/packing.h"
 #include "model/quantity_text.h"
+#include "model/starting_kitchens.h"
 #include "safety/foods.h"
 #include "text/words.h"
 #include "writing/field_values.h"
 
 namespace rangeline {
+namespace {
+
+/// Such a ware as the step asks for, as wide as the first starting kitchen has it or as wide as it
+/// must be; of no kind where the step has none that food lies in.
+Ware usualWare(const Step& step) {
+    if (step.wares.empty()) {
+        return {};
+    }
+    const WareNeed& need = step.wares.front();
+    const Kitchen kitchen = startingKitchens().front().make();
+    const auto usual = std::ranges::find(kitchen.wares, need.kind, &Ware::kind);
+    Ware ware = usual == kitchen.wares.end() ? Ware() : *usual;
+    if (need.leastWidth > Length()) {
+        ware.width = need.leastWidth;
+    }
+    return ware;
+}
+
+}  // namespace
 
 PortionSection::PortionSection(Units units, QWidget* parent)
     : StepSection(tr("How much, and what to mind"), units, parent) {
@@ -34,6 +56,10 @@ PortionSection::PortionSection(Units units, QWidget* parent)
     connect(timePer_, &QComboBox::activated, this, &StepSection::edited);
     connect(food_, &QComboBox::activated, this, &StepSection::edited);
     addLine(tr("Pieces per cover, at a time"), {perCover_, perBatch_});
+    fits_ = new QPushButton(tr("How many &fit ..."), this);
+    fits_->setToolTip(tr("Counts how many lie in one layer in the pan or on the sheet"));
+    connect(fits_, &QPushButton::clicked, this, &PortionSection::countWhatFits);
+    form().addRow(QString(), fits_);
     form().addRow(tr("The time is for"), timePer_);
     form().addRow(tr("Cooks at once"), cooks_);
     form().addRow(tr("Food"), food_);
@@ -46,8 +72,26 @@ void PortionSection::showStep(const Dish&, const Step& step) {
     perBatch_->setValue(step.piecesPerBatch.value_or(0));
     timePer_->setCurrentIndex(static_cast<int>(step.timePer));
     cooks_->setValue(step.cooks);
+    ware_ = usualWare(step);
+    fits_->setEnabled(!ware_.kind.empty());
     food_->setCurrentIndex(std::max(0, food_->findData(QString::fromStdString(step.hazards.food))));
     core_->setText(step.hazards.target ? fieldText(*step.hazards.target, units()) : QString());
+}
+
+void PortionSection::countWhatFits() {
+    bool given = false;
+    const QString text =
+        QInputDialog::getText(this, tr("How many fit"),
+                              tr("How wide is a piece? In “%1”, a finger’s width apart.")
+                                  .arg(QString::fromStdString(ware_.name)),
+                              QLineEdit::Normal, {}, &given);
+    const auto piece = given ? lengthIn(text, units()) : std::nullopt;
+    if (!piece || *piece == Length()) {
+        return;
+    }
+    constexpr Length fingersWidth = Length::millimetres(13);
+    perBatch_->setValue(piecesIn(ware_, *piece, fingersWidth));
+    Q_EMIT edited();
 }
 
 QString PortionSection::takeInto(Step& step) const {

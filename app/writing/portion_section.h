@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QPushButton>
 #include <QSpinBox>
 
 #include "writing/step_section.h"
@@ -17,7 +18,11 @@ class PortionSection : public StepSection {
     QString takeInto(Step& step) const override;
 
   private:
+    void countWhatFits();
+
     QLineEdit* perCover_;
+    QPushButton* fits_;
+    Ware ware_;  ///< of the step's kind and least width
     QSpinBox* perBatch_;
     QComboBox* timePer_;
     QSpinBox* cooks_;

@@ -41,6 +41,12 @@ Ware ware(const char* id, const char* name, const char* kind, int count, int wid
     return made;
 }
 
+/// With corners: its shorter side.
+Ware deep(Ware ware, int depth) {
+    ware.depth = Length::inches(depth);
+    return ware;
+}
+
 Pool pool(const char* id, const char* name, int capacity) {
     return {{id}, name, id, capacity};
 }
@@ -51,11 +57,11 @@ void addUsual(Kitchen& kitchen, int times) {
                      ware("small-pan", "Small sauté pan", "saute-pan", times, 10, 3),
                      ware("saucepan", "Saucepan", "saucepan", 2 * times, 8, 2),
                      ware("pot", "Tall pot", "pot", times, 10, 3),
-                     ware("half-sheet", "Half sheet", "sheet", 2 * times, 18, 3),
-                     ware("baking-dish", "Baking dish", "baking-dish", times, 13, 4),
-                     ware("roasting-pan", "Roasting pan", "roasting-pan", times, 16, 4),
+                     deep(ware("half-sheet", "Half sheet", "sheet", 2 * times, 18, 3), 13),
+                     deep(ware("baking-dish", "Baking dish", "baking-dish", times, 13, 4), 9),
+                     deep(ware("roasting-pan", "Roasting pan", "roasting-pan", times, 16, 4), 13),
                      ware("bowl", "Mixing bowl", "bowl", 4 * times, 10, 1),
-                     ware("board", "Cutting board", "board", 2 * times, 18, 2)};
+                     deep(ware("board", "Cutting board", "board", 2 * times, 18, 2), 12)};
     kitchen.pools = {pool("sink", "Sink", times), pool("fridge-shelf", "Fridge shelf", 2 * times),
                      pool("counter", "Counter", 2 * times)};
 }
@@ -101,10 +107,10 @@ Kitchen smallFlat() {
     kitchen.wares = {ware("pan", "Sauté pan", "saute-pan", 1, 9, 3),
                      ware("saucepan", "Saucepan", "saucepan", 1, 7, 2),
                      ware("pot", "Pot", "pot", 1, 9, 3),
-                     ware("quarter-sheet", "Quarter sheet", "sheet", 1, 13, 3),
-                     ware("baking-dish", "Baking dish", "baking-dish", 1, 11, 4),
+                     deep(ware("quarter-sheet", "Quarter sheet", "sheet", 1, 13, 3), 9),
+                     deep(ware("baking-dish", "Baking dish", "baking-dish", 1, 11, 4), 7),
                      ware("bowl", "Mixing bowl", "bowl", 3, 9, 1),
-                     ware("board", "Cutting board", "board", 1, 14, 2)};
+                     deep(ware("board", "Cutting board", "board", 1, 14, 2), 10)};
     kitchen.pools = {pool("sink", "Sink", 1), pool("fridge-shelf", "Fridge shelf", 1),
                      pool("counter", "Counter", 1)};
     kitchen.cooks = {{{"cook"}, "Cook", 100, {}}};
