@@ -85,8 +85,8 @@ void OrderGraph::add(const Term& from, const Term& to, Duration least, const Rea
     const Duration wanted = from.offset + least - to.offset;
     const Duration given =
         index_.placed(to.node).interval.begin - index_.placed(from.node).interval.begin;
-    arcs_.push_back(
-        {from.node, to.node, std::min(wanted, given), reason.by, reason.equipment, reason.wait});
+    arcs_.push_back({from.node, to.node, std::min(wanted, given), reason.by, reason.equipment,
+                     reason.wait, from.offset, to.offset});
 }
 
 void OrderGraph::after(const Taken& first, const Taken& then, Duration gap, const Reason& reason) {
@@ -212,7 +212,8 @@ void OrderGraph::addMost(const Wait& wait, const Reason& reason) {
         }
         if (wait.from.tasks.empty()) {
             const Instant latest = std::max(wait.from.fixed + *wait.most, now(later));
-            latest_.push_back({to, latest - later.offset, HeldBy::Wait, -1, reason.wait});
+            latest_.push_back(
+                {to, latest - later.offset, HeldBy::Wait, -1, reason.wait, later.offset});
         }
     }
 }
@@ -228,13 +229,14 @@ void OrderGraph::addDeadlines() {
         const Placed& placed = index_.placed(window.task);
         if (placed && window.latest) {
             const Duration offset = window.end == StepEnd::End ? placed.timing.length : Duration();
-            latest_.push_back({window.task, *window.latest - offset, HeldBy::Deadline, i, -1});
+            latest_.push_back(
+                {window.task, *window.latest - offset, HeldBy::Deadline, i, -1, offset});
         }
     }
     for (int node = 0; node < index_.nodes(); ++node) {
         if (index_.placed(node)) {
-            latest_.push_back(
-                {node, close - index_.placed(node).timing.length, HeldBy::Deadline, -1, -1});
+            latest_.push_back({node, close - index_.placed(node).timing.length, HeldBy::Deadline,
+                               -1, -1, index_.placed(node).timing.length});
         }
     }
 }

@@ -20,6 +20,9 @@ struct OrderArc {
     HeldBy by = HeldBy::Wait;
     EquipmentRef equipment;
     int wait = -1;  ///< index into Expanded::waits
+    /// The instants of the two that are meant, from their starts; `least` lies between the starts.
+    Duration fromOffset;
+    Duration toOffset;
 };
 
 /// start(node) <= latest.
@@ -29,6 +32,7 @@ struct LatestStart {
     HeldBy by = HeldBy::Deadline;
     int window = -1;  ///< index into Expanded::windows; -1: the end of the lesson
     int wait = -1;    ///< index into Expanded::waits: food made before the lesson
+    Duration offset;  ///< of the instant that is meant, from the start
 };
 
 class OrderGraph {

@@ -1,0 +1,259 @@
+// Rehearsals against published networks, closed forms and an independent simulation.
+
+#include <gmock/gmock.h>
+
+#include <cmath>
+#include <map>
+#include <random>
+
+#include "arrange/verified.h"
+#include "exchange/lesson_file.h"
+#include "rehearse/pert.h"
+#include "rehearse/simulate.h"
+#include "support/random_lesson.h"
+
+namespace rangeline::test {
+namespace {
+
+/// Lengths in tenths of a week, kept as minutes.
+struct Known {
+    char name;
+    int shortest, likely, longest;
+    const char* after;
+};
+
+/// Hillier and Lieberman, Introduction to Operations Research, chapter on PERT/CPM, the Reliable
+/// Construction Company (data from memory; the sums worked anew): the critical path A-B-C-E-F-J-L-N
+/// has mean 44 weeks and variance 9, and 47 weeks are kept with Phi(1) = 0.8413 on it alone.
+constexpr Known construction[] = {
+    {'A', 10, 20, 30, ""},   {'B', 20, 35, 80, "A"},   {'C', 60, 90, 180, "B"},
+    {'D', 40, 55, 100, "C"}, {'E', 10, 45, 50, "C"},   {'F', 40, 40, 100, "E"},
+    {'G', 50, 65, 110, "D"}, {'H', 50, 80, 170, "EG"}, {'I', 30, 75, 90, "C"},
+    {'J', 30, 90, 90, "FI"}, {'K', 40, 40, 40, "J"},   {'L', 10, 55, 70, "J"},
+    {'M', 10, 20, 30, "H"},  {'N', 50, 55, 90, "KL"}};
+
+Network networkFrom(std::span<const Known> activities, int deadline) {
+    Network network;
+    std::map<char, int> numberOf;
+    for (const Known& known : activities) {
+        Activity activity;
+        activity.planned = Instant::atMinutes(0);
+        activity.length = Duration::minutes(known.likely);
+        activity.range = {Duration::minutes(known.shortest), activity.length,
+                          Duration::minutes(known.longest)};
+        activity.stretchEnd = activity.length;
+        const int number = static_cast<int>(network.activities.size());
+        numberOf[known.name] = number;
+        network.activities.push_back(activity);
+        for (const char* before = known.after; *before != 0; ++before) {
+            const int from = numberOf.at(*before);
+            network.followings.push_back(
+                {from, number, network.activities[static_cast<std::size_t>(from)].length, {}, {}});
+        }
+        network.plating.push_back({number, activity.length, Instant::atMinutes(deadline)});
+    }
+    return network;
+}
+
+/// Only the activities of one path.
+std::vector<Known> only(std::span<const Known> all, std::string_view path) {
+    std::vector<Known> kept;
+    for (Known known : all) {
+        if (path.find(known.name) != std::string_view::npos) {
+            static const char* const before[] = {"", "A", "B", "C", "E", "F", "J", "L"};
+            known.after = before[kept.size()];
+            kept.push_back(known);
+        }
+    }
+    return kept;
+}
+
+double meanOf(const std::vector<Duration>& lengths) {
+    double sum = 0;
+    for (const Duration& each : lengths) {
+        sum += static_cast<double>(each.inSeconds());
+    }
+    return sum / static_cast<double>(lengths.size());
+}
+
+double varianceOf(const std::vector<Duration>& lengths) {
+    const double mean = meanOf(lengths);
+    double sum = 0;
+    for (const Duration& each : lengths) {
+        const double off = static_cast<double>(each.inSeconds()) - mean;
+        sum += off * off;
+    }
+    return sum / static_cast<double>(lengths.size());
+}
+
+constexpr double week = 600;  // seconds: ten minutes stand for it
+
+TEST(Rehearsal, OfThePublishedPathHasItsMeanAndNearlyItsVariance) {
+    const auto path = only(construction, "ABCEFJLN");
+    const Rehearsal it = rehearse(networkFrom(path, 470), {100'000, 1, 1});
+    EXPECT_NEAR((meanOf(it.lateness) + 47 * week) / week, 44, 0.03);
+    double exact = 0;
+    double usual = 0;
+    for (const Known& known : path) {
+        const DurationRange range{Duration::minutes(known.shortest),
+                                  Duration::minutes(known.likely),
+                                  Duration::minutes(known.longest)};
+        exact += pertExactVariance(range) / (week * week);
+        usual += pertVariance(range) / (week * week);
+    }
+    EXPECT_NEAR(usual, 9, 1e-9);
+    EXPECT_NEAR(varianceOf(it.lateness) / (week * week), exact, 0.1);
+    EXPECT_NEAR(it.chanceOnTime(), 0.8413, 0.02);
+}
+
+/// The whole network by the standard library's own generator and its gamma distribution.
+std::vector<double> independentSpans(std::span<const Known> activities, int runs) {
+    std::mt19937_64 random(12345);
+    std::vector<double> spans;
+    for (int run = 0; run < runs; ++run) {
+        std::map<char, double> end;
+        double last = 0;
+        for (const Known& known : activities) {
+            const double a = known.shortest;
+            const double b = known.longest;
+            double length = a;
+            if (b > a) {
+                std::gamma_distribution<double> up(1 + 4 * (known.likely - a) / (b - a));
+                std::gamma_distribution<double> down(1 + 4 * (b - known.likely) / (b - a));
+                const double x = up(random);
+                length = a + (b - a) * x / (x + down(random));
+            }
+            double begin = 0;
+            for (const char* before = known.after; *before != 0; ++before) {
+                begin = std::max(begin, end.at(*before));
+            }
+            end[known.name] = begin + length;
+            last = std::max(last, begin + length);
+        }
+        spans.push_back(last);
+    }
+    return spans;
+}
+
+TEST(Rehearsal, OfTheWholeNetworkShowsTheMergingPathsThatTheNormalCurveHides) {
+    const Rehearsal it = rehearse(networkFrom(construction, 470), {100'000, 3, 1});
+    const std::vector<double> spans = independentSpans(construction, 100'000);
+    double sum = 0;
+    int kept = 0;
+    for (const double span : spans) {
+        sum += span;
+        kept += span <= 470 ? 1 : 0;
+    }
+    const double runs = static_cast<double>(spans.size());
+    EXPECT_NEAR((meanOf(it.lateness) / 60) + 470, sum / runs, 0.5);
+    EXPECT_NEAR(it.chanceOnTime(), kept / runs, 0.01);
+    EXPECT_LT(it.chanceOnTime(), 0.8413) << "later than on one path alone";
+    EXPECT_GT(it.bands[0].decides, 0.99) << "A is on every path";
+    EXPECT_GT(it.bands[9].decides, 0.5) << "J is on the critical one";
+    EXPECT_LT(it.bands[3].decides, it.bands[9].decides);
+}
+
+TEST(Pert, DrawsHaveTheMomentsOfTheBetaDistribution) {
+    for (const auto& [a, m, b] : {std::tuple{5, 8, 20}, {1, 1, 9}, {1, 9, 9}, {2, 3, 4}}) {
+        const DurationRange range{Duration::minutes(a), Duration::minutes(m), Duration::minutes(b)};
+        Random random(7);
+        double sum = 0;
+        double squares = 0;
+        constexpr int draws = 200'000;
+        for (int i = 0; i < draws; ++i) {
+            const double drawn = drawPert(range, random);
+            ASSERT_GE(drawn, a * 60);
+            ASSERT_LE(drawn, b * 60);
+            sum += drawn;
+            squares += drawn * drawn;
+        }
+        const double mean = sum / draws;
+        const double deviation = std::sqrt(pertExactVariance(range));
+        EXPECT_NEAR(mean, pertMean(range), 4 * deviation / std::sqrt(draws));
+        EXPECT_NEAR(std::sqrt(squares / draws - mean * mean), deviation, deviation * 0.02);
+    }
+}
+
+TEST(Rehearsal, IsTheSameWithAnyNumberOfThreadsAndNearWithAnotherSeed) {
+    const Network network = networkFrom(construction, 470);
+    const Rehearsal one = rehearse(network, {5000, 1, 1});
+    const Rehearsal two = rehearse(network, {5000, 1, 2});
+    EXPECT_EQ(one.lateness, two.lateness);
+    const Rehearsal other = rehearse(network, {5000, 2, 1});
+    const double sigma = std::sqrt(0.25 / 5000);
+    EXPECT_NEAR(one.chanceOnTime(), other.chanceOnTime(), 5 * sigma);
+    EXPECT_NE(one.lateness, other.lateness);
+}
+
+TEST(Rehearsal, EarlierByWhatItSaysIsOnTimeWithThatChance) {
+    const Rehearsal it = rehearse(networkFrom(construction, 440), {5000, 1, 1});
+    for (const double chance : {0.8, 0.9, 0.95}) {
+        const auto earlier = static_cast<int>(it.earlierFor(chance).inMinutes() + 1);
+        const Rehearsal moved = rehearse(networkFrom(construction, 440 + earlier), {5000, 1, 1});
+        EXPECT_GE(moved.chanceOnTime(), chance);
+    }
+    EXPECT_LE(it.earlierFor(0.8), it.earlierFor(0.95));
+}
+
+TEST(Rehearsal, StoppedAtOnceTellsOfNoRun) {
+    std::stop_source source;
+    source.request_stop();
+    const Rehearsal it = rehearse(networkFrom(construction, 470), {5000, 1, 2}, source.get_token());
+    EXPECT_EQ(it.runs, 0);
+    EXPECT_TRUE(it.lateness.empty());
+    EXPECT_EQ(it.chanceOnTime(), 0);
+}
+
+/// A lesson whose steps take just what is planned is on time in every run, as it was planned.
+TEST(RehearsalOfALesson, WithoutAnyDoubtIsThePlan) {
+    for (const char* file : {"first-lesson", "harvest-plate", "spring-supper"}) {
+        SCOPED_TRACE(file);
+        auto read =
+            loadLesson(std::string(RANGELINE_SOURCE_DIR) + "/sample-data/" + file + ".json");
+        ASSERT_TRUE(read.ok());
+        Lesson lesson = std::move(read.value());
+        for (Serving& serving : lesson.servings) {
+            for (Component& component : serving.dish.components) {
+                for (Step& step : component.steps) {
+                    step.time.shortest = step.time.longest = step.time.likely;
+                }
+            }
+        }
+        ArrangeOptions options;
+        options.conflictLimit = 2000;
+        lesson.placements = arrangeVerified(lesson, options).placements;
+        ASSERT_FALSE(lesson.placements.empty());
+        const Expanded expanded = expand(lesson);
+        const UseIndex index(lesson, expanded);
+        const Network network = networkOf(index);
+        const Rehearsal it = rehearse(network, {10, 1, 1});
+        EXPECT_EQ(it.chanceOnTime(), 1);
+        for (std::size_t i = 0; i < network.activities.size(); ++i) {
+            EXPECT_EQ(it.bands[i].beginLate, network.activities[i].planned) << i;
+        }
+    }
+}
+
+TEST(RehearsalOfALesson, KeepsOrderAndNeverBeginsBeforeThePlan) {
+    auto read = loadLesson(std::string(RANGELINE_SOURCE_DIR) + "/sample-data/harvest-plate.json");
+    ASSERT_TRUE(read.ok());
+    Lesson lesson = std::move(read.value());
+    ArrangeOptions options;
+    options.conflictLimit = 2000;
+    lesson.placements = arrangeVerified(lesson, options).placements;
+    const Expanded expanded = expand(lesson);
+    const UseIndex index(lesson, expanded);
+    const Network network = networkOf(index);
+    ASSERT_FALSE(network.plating.empty());
+    const Rehearsal it = rehearse(network, {2000, 1, 2});
+    EXPECT_LT(it.chanceOnTime(), 1);
+    EXPECT_GT(it.earlierFor(0.9), Duration());
+    for (std::size_t i = 0; i < network.activities.size(); ++i) {
+        EXPECT_GE(it.bands[i].beginEarly, network.activities[i].planned);
+        EXPECT_LE(it.bands[i].beginEarly, it.bands[i].beginMiddle);
+        EXPECT_LE(it.bands[i].endMiddle, it.bands[i].endLate);
+    }
+}
+
+}  // namespace
+}  // namespace rangeline::test
