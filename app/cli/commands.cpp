@@ -10,6 +10,7 @@
 #include "cli/export_command.h"
 #include "cli/import_command.h"
 #include "cli/print_command.h"
+#include "cli/rehearse_command.h"
 
 namespace rangeline {
 namespace {
@@ -44,6 +45,12 @@ constexpr std::array explainOptions = {
     json,
 };
 
+constexpr std::array rehearseOptions = {
+    Option{"--runs", "N", QT_TRANSLATE_NOOP("Command", "how many times (10000 unless given)")},
+    Option{"--seed", "N", QT_TRANSLATE_NOOP("Command", "other lengths (1 unless given)")},
+    json,
+};
+
 constexpr std::array printOptions = {
     Option{"-o", "OUT.pdf", QT_TRANSLATE_NOOP("Command", "the PDF to write")},
     Option{"--sheet", "NAME",
@@ -70,7 +77,8 @@ constexpr std::array exportOptions = {
 constexpr std::array importOptions = {
     Option{"-o", "OUT.json", QT_TRANSLATE_NOOP("Command", "the lesson to write")},
     Option{"--kitchen", "LESSON.json",
-           QT_TRANSLATE_NOOP("Command", "in this lesson's kitchen (that of a 30-inch gas range unless given)")},
+           QT_TRANSLATE_NOOP(
+               "Command", "in this lesson's kitchen (that of a 30-inch gas range unless given)")},
     json,
 };
 
@@ -87,6 +95,10 @@ constexpr std::array rows = {
                 "says why a lesson is not possible, or what decides plating, and what would "
                 "help"),
             explainOptions, false, runExplain},
+    Command{"rehearse",
+            QT_TRANSLATE_NOOP("Command",
+                              "says how likely plating is on time, and what to begin earlier"),
+            rehearseOptions, false, runRehearse},
     Command{"print", QT_TRANSLATE_NOOP("Command", "writes sheets for the kitchen as PDF"),
             printOptions, true, runPrint},
     Command{"export",

@@ -84,6 +84,8 @@ Actions::Actions(QMainWindow& window)
           make(window, Text::tr("Arrange &moving little"),
                Text::tr("Mend the plan and leave everything as near to where it is as can be"),
                QKeySequence(Qt::CTRL | Qt::Key_F5))),
+      rehearse(make(window, Text::tr("&Rehearse ..."),
+                    Text::tr("How likely plating is on time when steps take longer"))),
       closer(make(window, Text::tr("&Closer"), Text::tr("See less time, larger"),
                   QKeySequence::ZoomIn)),
       wider(make(window, Text::tr("&Wider"), Text::tr("See more time, smaller"),
@@ -132,7 +134,7 @@ void Actions::fillMenus(QMainWindow& window) {
     fillEditMenu(*window.menuBar()->addMenu(Text::tr("&Change")));
     window.menuBar()
         ->addMenu(Text::tr("&Arrange"))
-        ->addActions({arrange, arrangeShelf, arrangeClose});
+        ->addActions({arrange, arrangeShelf, arrangeClose, rehearse});
     view = window.menuBar()->addMenu(Text::tr("&Show"));
     view->addActions({closer, wider, fit, onlyUsed});
     view->addSeparator();
@@ -174,8 +176,9 @@ void Actions::drawIcons(const QPalette& palette) {
 }
 
 void Actions::setLessonOpen(bool lessonOpen) {
-    for (QAction* action : {copyOut, print, exportLesson, head, arrange, arrangeShelf, arrangeClose,
-                            closer, wider, fit, onlyUsed, pickUp, pin, earlier, later, toShelf}) {
+    for (QAction* action :
+         {copyOut, print, exportLesson, head, arrange, arrangeShelf, arrangeClose, rehearse, closer,
+          wider, fit, onlyUsed, pickUp, pin, earlier, later, toShelf}) {
         action->setEnabled(lessonOpen);
     }
 }

@@ -38,6 +38,7 @@ struct Actions {
     QAction* arrange;
     QAction* arrangeShelf;
     QAction* arrangeClose;
+    QAction* rehearse;
     QAction* closer;
     QAction* wider;
     QAction* fit;

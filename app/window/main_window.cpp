@@ -198,6 +198,7 @@ void MainWindow::connectActions() {
             [this](const QString& text) { statusBar()->showMessage(text, 5000); });
     connect(actions_.print, &QAction::triggered, this, &MainWindow::print);
     connect(actions_.exportLesson, &QAction::triggered, this, &MainWindow::exportToOther);
+    connect(actions_.rehearse, &QAction::triggered, this, &MainWindow::rehearse);
     connect(actions_.leave, &QAction::triggered, this, &QWidget::close);
     connect(actions_.firstSteps, &QAction::triggered, this,
             [this] { showHelp(HelpDialog::Page::FirstSteps); });

@@ -98,6 +98,7 @@ class MainWindow : public QMainWindow {
     void editHead();
     void print();
     void exportToOther();
+    void rehearse();
     void showHelp(HelpDialog::Page page);
     void showAbout();
 

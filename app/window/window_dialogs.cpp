@@ -2,11 +2,13 @@
 
 #include <QMessageBox>
 #include <QStatusBar>
+#include <algorithm>
 
 #include "inspect/lesson_head_dialog.h"
 #include "print/dialog/print_dialog.h"
 #include "window/lesson_export.h"
 #include "window/main_window.h"
+#include "window/rehearse_dialog.h"
 
 namespace rangeline {
 
@@ -28,6 +30,17 @@ void MainWindow::exportToOther() {
     if (!done.isEmpty()) {
         statusBar()->showMessage(done);
     }
+}
+
+void MainWindow::rehearse() {
+    const auto hinders = [](const Finding& finding) {
+        return finding.severity == Severity::Collision || finding.severity == Severity::Open;
+    };
+    if (std::ranges::any_of(document_.findings(), hinders)) {
+        say(tr("Something collides or has no place yet: arrange it first, then rehearse."));
+        return;
+    }
+    RehearseDialog(document_, locale_, this).exec();
 }
 
 void MainWindow::showHelp(HelpDialog::Page page) {

@@ -210,6 +210,30 @@ TEST_F(CommandLine, ALessonComesFromStandardInput) {
     EXPECT_EQ(runProgram({"check", "-"}, lesson.left(40)).exit, 2);
 }
 
+TEST_F(CommandLine, RehearseSaysTheChanceAndHowMuchEarlier) {
+    LessonBuilder builder = supper();
+    for (Serving& serving : builder.lesson.servings) {
+        for (Component& component : serving.dish.components) {
+            for (Step& step : component.steps) {
+                step.time.longest = step.time.likely * 2;
+            }
+        }
+    }
+    const QString file = stored(builder.lesson);
+    EXPECT_EQ(runProgram({"rehearse", file}).exit, 1) << "not placed yet";
+    ASSERT_EQ(runProgram({"arrange", file, "-o", file}).exit, 0);
+    const QStringList words{"rehearse", file, "--runs", "500", "--seed", "3", "--json"};
+    const Ended ended = runProgram(words);
+    EXPECT_EQ(ended.exit, 0) << ended.err.toStdString();
+    const QJsonObject it = json(ended.out);
+    EXPECT_EQ(it["runs"], 500);
+    EXPECT_LT(it["onTime"].toDouble(), 0.5);
+    EXPECT_GT(it["earlierSeconds"].toObject()["90"].toInt(),
+              it["earlierSeconds"].toObject()["80"].toInt());
+    EXPECT_FALSE(it["decides"].toArray().isEmpty());
+    EXPECT_EQ(runProgram(words).out, ended.out) << "the same seed";
+}
+
 TEST_F(CommandLine, ImportMakesALessonThatCanBeArranged) {
     const QString page = storedText(R"(<html><script type="application/ld+json">
         {"@type": "Recipe", "name": "Leek pot", "recipeYield": 6, "recipeIngredient": ["3 leeks"],

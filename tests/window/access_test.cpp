@@ -19,6 +19,7 @@
 #include "window/help_dialog.h"
 #include "window/main_window.h"
 #include "window/readable_palette.h"
+#include "window/rehearse_dialog.h"
 
 namespace rangeline::test {
 namespace {
@@ -43,8 +44,9 @@ class Access : public ::testing::Test {
 TEST_F(Access, WhatTakesTheFocusHasANameInEveryDialog) {
     LessonHeadDialog head(document(), window_->locale());
     HelpDialog help;
+    RehearseDialog rehearsed(document(), window_->locale());
     for (QDialog* dialog : std::initializer_list<QDialog*>{
-             &head, &help, static_cast<QDialog*>(window_->findChild<Arranger*>())}) {
+             &head, &help, &rehearsed, static_cast<QDialog*>(window_->findChild<Arranger*>())}) {
         SCOPED_TRACE(dialog->metaObject()->className());
         EXPECT_FALSE(dialog->windowTitle().isEmpty());
         expectNames(*dialog);
