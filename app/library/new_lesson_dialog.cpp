@@ -50,6 +50,32 @@ QStringList guestSentences(const Lesson& lesson, const QLocale& locale) {
     return sentences;
 }
 
+/// What steps ask for and the kitchen has nothing of.
+QStringList lackSentences(const Lesson& lesson) {
+    QStringList kinds;
+    for (const Serving& serving : lesson.servings) {
+        for (const Component& component : serving.dish.components) {
+            for (const Step& step : component.steps) {
+                for (const WareNeed& need : step.wares) {
+                    const bool there =
+                        std::ranges::any_of(lesson.kitchen.wares, [&](const Ware& it) {
+                            return it.kind == need.kind && it.width >= need.leastWidth;
+                        });
+                    if (!there) {
+                        kinds << QString::fromStdString(need.kind).replace(u'-', u' ');
+                    }
+                }
+            }
+        }
+    }
+    kinds.removeDuplicates();
+    return kinds.isEmpty() ? QStringList()
+                           : QStringList{NewLessonDialog::tr(
+                                             "This kitchen has none, or none wide enough, of: %1. "
+                                             "Another kitchen may, or write it down in this one.")
+                                             .arg(listText(kinds))};
+}
+
 }  // namespace
 
 NewLessonDialog::NewLessonDialog(BookDesk& desk, const QLocale& locale, const QDateTime& now,
@@ -201,6 +227,14 @@ QWidget* NewLessonDialog::makeGuests() {
     }
     column->addWidget(guests_);
     connect(guests_, &QListWidget::itemChanged, this, &NewLessonDialog::judge);
+    // A click on the name ticks it as one on the box does.
+    connect(guests_, &QListWidget::itemPressed, this,
+            [this](const QListWidgetItem* tick) { pressed_ = tick->checkState(); });
+    connect(guests_, &QListWidget::itemClicked, this, [this](QListWidgetItem* tick) {
+        if (tick->checkState() == pressed_) {
+            tick->setCheckState(pressed_ == Qt::Checked ? Qt::Unchecked : Qt::Checked);
+        }
+    });
     return box;
 }
 
@@ -347,7 +381,9 @@ void NewLessonDialog::judge() {
         text = sentence(faults.front());
     } else {
         ready_ = true;
-        text = (timesOutOfOrder(made.head) + guestSentences(made.lesson(), locale_)).join(u'\n');
+        text = (lackSentences(made.lesson()) + timesOutOfOrder(made.head) +
+                guestSentences(made.lesson(), locale_))
+                   .join(u'\n');
     }
     says_->setText(text);
     says_->setAccessibleName(text);

@@ -69,6 +69,7 @@ class NewLessonDialog : public QDialog {
     InstantField* tasting_ = nullptr;
     InstantField* out_ = nullptr;
     QListWidget* guests_ = nullptr;
+    Qt::CheckState pressed_ = Qt::Unchecked;  ///< of the guest's tick when the mouse went down
     QLabel* says_ = nullptr;
     QPushButton* make_ = nullptr;
     bool ready_ = false;  ///< the lesson can be made as it is filled in

@@ -13,6 +13,7 @@
 #include "window/main_window.h"
 #include "window/readable_palette.h"
 #include "window/recovery.h"
+#include "window/wheel_guard.h"
 
 namespace rangeline {
 namespace {
@@ -60,6 +61,7 @@ bool offerUnsaved(MainWindow& window, Recovery& recovery) {
 
 int runWindow(QApplication& application, const QString& path, const QString& name) {
     QApplication::setPalette(withReadableHighlight(QApplication::palette()));
+    application.installEventFilter(new WheelGuard(&application));
     QCoreApplication::setApplicationName(QStringLiteral("rangeline"));
     QCoreApplication::setOrganizationName(QStringLiteral("rangeline"));
     MainWindow window(QLocale::system());

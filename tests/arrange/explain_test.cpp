@@ -183,5 +183,24 @@ TEST(ExplainNotPossible, RandomLessonsNameAConflictWithNothingTooMuch) {
     EXPECT_GT(impossible, 10);
 }
 
+/// The pan stays on the heat and is watched until the next step, but nobody can do the first.
+TEST(Explain, AWatchedWaitAfterAStepThatNobodyCanDoIsNoPlanAndNoCrash) {
+    LessonBuilder builder;
+    builder.burner("left");
+    builder.ware("pan", "saute-pan");
+    Step& first = builder.step("stir", {hands(1_min), watch(5_min)});
+    first.needsAbility = "teacher";
+    first.heat = onBurner();
+    first.wares = {fresh("saute-pan")};
+    Step& next = builder.step("glaze", {hands(2_min)});
+    BurnerHeat stays;
+    stays.staysOnHeat = true;
+    next.heat = stays;
+    next.wares = {fresh("saute-pan")};
+    next.wares.front().carriesOn = StepId{"stir"};
+    builder.uses("glaze", "stir");
+    EXPECT_EQ(arrangeVerified(builder.lesson).status, ArrangeStatus::NotPossible);
+}
+
 }  // namespace
 }  // namespace rangeline::test

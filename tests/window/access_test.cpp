@@ -4,8 +4,10 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QComboBox>
 #include <QPushButton>
 #include <QSettings>
+#include <QWheelEvent>
 #include <set>
 
 #include "inspect/lesson_head_dialog.h"
@@ -20,6 +22,7 @@
 #include "window/main_window.h"
 #include "window/readable_palette.h"
 #include "window/rehearse_dialog.h"
+#include "window/wheel_guard.h"
 
 namespace rangeline::test {
 namespace {
@@ -144,6 +147,23 @@ TEST(ReadablePalette, SetsWhatIsChosenApartFromItsTextAndLeavesTheRest) {
     const QPalette readable = withReadableHighlight(QPalette(Qt::white));
     EXPECT_EQ(withReadableHighlight(readable).color(QPalette::Highlight).rgb(),
               readable.color(QPalette::Highlight).rgb());
+}
+
+TEST(WheelGuard, LeavesWhatHasNoFocusAloneAndScrollsInstead) {
+    WheelGuard guard;
+    QApplication::instance()->installEventFilter(&guard);
+    QComboBox list;
+    list.addItems({"one", "two", "three"});
+    list.show();
+    const auto wheel = [&list] {
+        QWheelEvent event(QPointF(5, 5), list.mapToGlobal(QPointF(5, 5)), {}, {0, -120},
+                          Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+        QApplication::sendEvent(&list, &event);
+        return event.isAccepted();
+    };
+    list.clearFocus();
+    EXPECT_FALSE(wheel());
+    EXPECT_EQ(list.currentIndex(), 0);
 }
 
 }  // namespace

@@ -74,7 +74,7 @@ QString describeProposal(const LessonDocument& document, const Proposal& proposa
     const Clock clock(document.lesson().head, locale);
     QString text = Text::tr("%1 at %2").arg(name, clock.at(lead->placement->start));
     if (proposal.refused) {
-        text += Text::tr(", which keeps its place: it does not go there");
+        text += Text::tr(", which does not go there: only its time changes");
     }
     const QString why = !look.reason.isEmpty() ? look.reason
                         : look.notes.empty()   ? QString()

@@ -113,7 +113,7 @@ void TimelineView::paintReasons(QPainter& painter) const {
         if (proposal_->begun) {
             lines.push_back(tr("It has begun: only its end moves."));
         } else if (proposal_->refused) {
-            lines.push_back(tr("It does not go there and keeps its place."));
+            lines.push_back(tr("It does not go there: only its time changes."));
         }
     }
     for (const QString& note : look_.notes) {

@@ -241,7 +241,11 @@ void addTasks(Formulation& f) {
         addTask(f, task);
     }
     for (const WatchedWait& wait : f.expanded.watchedWaits) {
-        const Watching& watching = f.tasks[static_cast<std::size_t>(wait.task)].watchings.back();
+        const std::vector<Watching>& all = f.tasks[static_cast<std::size_t>(wait.task)].watchings;
+        if (all.empty()) {
+            continue;  // nobody can do the step: that is said already
+        }
+        const Watching& watching = all.back();
         for (std::size_t i = 0; i < watching.cooks.size(); ++i) {
             f.watchesOf[static_cast<std::size_t>(watching.cooks[i])].push_back(
                 {f.endOf(wait.task), f.startOf(wait.next), 1, watching.chosen[i]});
