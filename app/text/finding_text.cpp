@@ -151,6 +151,18 @@ class Filler {
     Clock clock_;
 };
 
+/// The cook of the kitchen that a placement names although they are not in the crew.
+const Cook* absentCook(const Finding& finding, const Lesson& lesson) {
+    if (finding.code != FindingCode::UnknownEquipment || finding.figures.empty()) {
+        return nullptr;
+    }
+    const auto* id = std::get_if<std::string>(&finding.figures.front());
+    const auto cook = std::ranges::find_if(lesson.kitchen.cooks, [&](const Cook& each) {
+        return id != nullptr && each.id.text == *id;
+    });
+    return cook == lesson.kitchen.cooks.end() ? nullptr : &*cook;
+}
+
 }  // namespace
 
 QString title(FindingCode code) {
@@ -167,10 +179,18 @@ QString title(const Finding& finding) {
 }
 
 QString sentence(const Finding& finding, const TextContext& context) {
+    if (const Cook* absent = absentCook(finding, context.lesson)) {
+        return Filler(finding, context)
+            .fill(Text::tr("{a} is given to %1, who is not there today.")
+                      .arg(QString::fromStdString(absent->name)));
+    }
     return Filler(finding, context).fill(Text::tr(sentencePattern(finding)));
 }
 
 QString hint(const Finding& finding, const TextContext& context) {
+    if (absentCook(finding, context.lesson) != nullptr) {
+        return Text::tr("Give it to somebody who is there, or let Arrange choose.");
+    }
     const char* pattern = wordsOf(finding.code).hint;
     // Translating an empty text would give the header of the translation.
     return *pattern == '\0' ? QString() : Filler(finding, context).fill(Text::tr(pattern));

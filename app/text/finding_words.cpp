@@ -17,7 +17,7 @@ FindingWords wordsOf(FindingCode code) {
                     QT_TRANSLATE_NOOP("Finding", "{a} has no {0:need} yet."),
                     QT_TRANSLATE_NOOP("Finding", "Choose one, or let Arrange choose.")};
         case FindingCode::UnknownEquipment:
-            return {"unknown-equipment", QT_TRANSLATE_NOOP("Finding", "Not in this kitchen"),
+            return {"unknown-equipment", QT_TRANSLATE_NOOP("Finding", "Not there"),
                     QT_TRANSLATE_NOOP("Finding",
                                       "{a} is placed on “{0}”, which this kitchen does not have."),
                     QT_TRANSLATE_NOOP("Finding",

@@ -195,6 +195,17 @@ TEST(FindingText, CoreTemperatureNamesFoodLimitAndSource) {
               "Cook it to 145 °F and let it rest 3 min; measure in the thickest part.");
 }
 
+TEST(FindingText, ACookWhoIsNotThereIsCalledByName) {
+    Supper supper;
+    Finding finding{FindingCode::UnknownEquipment, Severity::Collision, {key("char")}, {}, {}, {}};
+    finding.figures = {supper.lesson.kitchen.cooks.front().id.text};
+    EXPECT_TRUE(sentence(finding, supper.context)
+                    .contains(QString::fromStdString(supper.lesson.kitchen.cooks.front().name)));
+    EXPECT_TRUE(sentence(finding, supper.context).contains("not there today"));
+    finding.figures = {std::string("griddle-9")};
+    EXPECT_TRUE(sentence(finding, supper.context).contains("does not have"));
+}
+
 TEST(FindingText, ADangerIsTitledByWhatItIs) {
     const Finding knife{FindingCode::Danger, Severity::Caution, {key("char")}, {}, {},
                         {word("knife")}};
