@@ -90,7 +90,7 @@ QWidget* DishEditor::makeMiddle(Units units) {
     left->addWidget(ingredients_);
     left->setStretchFactor(0, 3);
     left->setStretchFactor(1, 2);
-    form_ = new StepForm(units, this);
+    form_ = new StepPages(units, this);
     auto* middle = new QSplitter(this);
     middle->addWidget(left);
     middle->addWidget(form_);
@@ -133,13 +133,17 @@ void DishEditor::connectOutline() {
             step_.reset();
         });
     });
-    connect(form_, &StepForm::edited, this, [this](const Step& step) {
+    connect(form_, &StepPages::edited, this, [this](const Step& step) {
         change([&step](Dish& dish) {
             const auto place = placeOf(dish, step.id);
             dish.components[place->component].steps[place->step] = step;
         });
     });
-    connect(form_, &StepForm::refused, this, [this](const QString& why) {
+    connect(form_, &StepPages::dishEdited, this,
+            [this](const Dish& edited) { change([&edited](Dish& dish) { dish = edited; }); });
+    connect(form_, &StepPages::stepChosen, this,
+            [this](const StepId& step) { choose(step, placeOf(dish_, step)->component); });
+    connect(form_, &StepPages::refused, this, [this](const QString& why) {
         refused_ = why;
         judge();
     });

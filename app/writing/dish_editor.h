@@ -13,7 +13,7 @@
 #include "model/lesson.h"
 #include "writing/dish_outline.h"
 #include "writing/ingredient_table.h"
-#include "writing/step_form.h"
+#include "writing/step_pages.h"
 
 namespace rangeline {
 
@@ -57,7 +57,7 @@ class DishEditor : public QDialog {
     QSpinBox* covers_ = nullptr;
     QLineEdit* perCover_ = nullptr;
     DishOutline* outline_ = nullptr;
-    StepForm* form_ = nullptr;
+    StepPages* form_ = nullptr;
     IngredientTable* ingredients_ = nullptr;
     QLabel* says_ = nullptr;
     QPushButton* undo_ = nullptr;

@@ -1,0 +1,31 @@
+#include "writing/step_pages.h"
+
+#include "writing/more_page.h"
+#include "writing/order_page.h"
+#include "writing/step_form.h"
+
+namespace rangeline {
+
+StepPages::StepPages(Units units, QWidget* parent)
+    : QTabWidget(parent),
+      form_(new StepForm(units, this)),
+      more_(new MorePage(units, this)),
+      order_(new OrderPage(this)) {
+    addTab(form_, tr("The ste&p"));
+    addTab(more_, tr("&More of it"));
+    addTab(order_, tr("What wa&its for what"));
+    connect(form_, &StepForm::edited, this, &StepPages::edited);
+    connect(form_, &StepForm::refused, this, &StepPages::refused);
+    connect(more_, &MorePage::edited, this, &StepPages::edited);
+    connect(more_, &MorePage::dishEdited, this, &StepPages::dishEdited);
+    connect(order_, &OrderPage::dishEdited, this, &StepPages::dishEdited);
+    connect(order_, &OrderPage::stepChosen, this, &StepPages::stepChosen);
+}
+
+void StepPages::showStep(const Dish& dish, const std::optional<StepId>& step) {
+    form_->showStep(dish, step);
+    more_->showStep(dish, step);
+    order_->showStep(dish, step);
+}
+
+}  // namespace rangeline

@@ -1,0 +1,41 @@
+#pragma once
+// What is asked of the chosen step, on three pages: its form, what few steps need, and what waits
+// for what.
+
+#include <QTabWidget>
+#include <optional>
+
+#include "model/dish.h"
+#include "model/lesson.h"
+
+namespace rangeline {
+
+class MorePage;
+class OrderPage;
+class StepForm;
+
+class StepPages : public QTabWidget {
+    Q_OBJECT
+
+  public:
+    StepPages(Units units, QWidget* parent = nullptr);
+
+    /// Without a step only what waits for what is there to be seen.
+    void showStep(const Dish& dish, const std::optional<StepId>& step);
+
+  Q_SIGNALS:
+    /// The step as it is to be.
+    void edited(const rangeline::Step& step);
+    /// The dish as it is to be.
+    void dishEdited(const rangeline::Dish& dish);
+    void stepChosen(const rangeline::StepId& step);
+    /// Why what stands in a field cannot be taken; empty: it can.
+    void refused(const QString& why);
+
+  private:
+    StepForm* form_;
+    MorePage* more_;
+    OrderPage* order_;
+};
+
+}  // namespace rangeline

@@ -1,0 +1,173 @@
+#include "writing/text_table.h"
+
+#include <QCompleter>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QScopedValueRollback>
+#include <QStyledItemDelegate>
+
+namespace rangeline {
+namespace {
+
+/// Editors with the choices of their column; Escape keeps what was typed.
+class CellDelegate : public QStyledItemDelegate {
+  public:
+    explicit CellDelegate(TextTable& table) : QStyledItemDelegate(&table), table_(table) {}
+
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&,
+                          const QModelIndex& index) const override {
+        const FieldLook& look = table_.columns()[static_cast<std::size_t>(index.column())];
+        auto* line = new QLineEdit(parent);
+        line->setFrame(false);
+        line->setAccessibleName(look.title);
+        if (!look.choices.isEmpty()) {
+            auto* completer = new QCompleter(look.choices, line);
+            completer->setCaseSensitivity(Qt::CaseInsensitive);
+            completer->setFilterMode(Qt::MatchContains);
+            line->setCompleter(completer);
+        }
+        return line;
+    }
+
+    bool eventFilter(QObject* object, QEvent* event) override {
+        auto* editor = qobject_cast<QWidget*>(object);
+        const bool key =
+            event->type() == QEvent::KeyPress || event->type() == QEvent::ShortcutOverride;
+        if (key && editor != nullptr && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+            event->accept();
+            if (event->type() == QEvent::KeyPress) {
+                Q_EMIT commitData(editor);
+                Q_EMIT closeEditor(editor, QAbstractItemDelegate::NoHint);
+            }
+            return true;
+        }
+        return QStyledItemDelegate::eventFilter(object, event);
+    }
+
+  private:
+    TextTable& table_;
+};
+
+}  // namespace
+
+TextTable::TextTable(const QString& name, std::vector<FieldLook> columns, QWidget* parent)
+    : QTableWidget(0, static_cast<int>(columns.size()), parent), columns_(std::move(columns)) {
+    setAccessibleName(name);
+    setItemDelegate(new CellDelegate(*this));
+    setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |
+                    QAbstractItemView::SelectedClicked | QAbstractItemView::EditKeyPressed);
+    setTabKeyNavigation(false);
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    verticalHeader()->hide();
+    horizontalHeader()->setStretchLastSection(true);
+    horizontalHeader()->setSectionsClickable(false);
+    const int letter = fontMetrics().averageCharWidth();
+    QStringList titles;
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+        titles << columns_[i].title;
+        const int title = fontMetrics().horizontalAdvance(columns_[i].title) + 3 * letter;
+        setColumnWidth(static_cast<int>(i), std::max(title, columns_[i].width * letter));
+    }
+    setHorizontalHeaderLabels(titles);
+    connect(this, &QTableWidget::itemChanged, this,
+            [this](const QTableWidgetItem* item) { cellEdited(*item); });
+    setLines({});
+}
+
+void TextTable::setChoices(int column, const QStringList& choices) {
+    columns_[static_cast<std::size_t>(column)].choices = choices;
+}
+
+void TextTable::setLines(const std::vector<QStringList>& lines) {
+    const QScopedValueRollback filling(filling_, true);
+    setRowCount(static_cast<int>(lines.size()) + 1);
+    for (int row = 0; row < rowCount(); ++row) {
+        for (int column = 0; column < columnCount(); ++column) {
+            const auto marked = marked_.find({row, column});
+            const bool last = row == rowCount() - 1;
+            const QString text = marked != marked_.end() ? marked->second
+                                 : last                  ? QString()
+                                        : lines[static_cast<std::size_t>(row)].value(column);
+            if (item(row, column) == nullptr) {
+                setItem(row, column, new QTableWidgetItem);
+            }
+            QTableWidgetItem& cell = *item(row, column);
+            const FieldLook& look = columns_[static_cast<std::size_t>(column)];
+            cell.setText(text);
+            cell.setToolTip(look.wanted);
+            cell.setData(Qt::AccessibleTextRole, QStringLiteral("%1: %2").arg(look.title, text));
+            QFont font = this->font();
+            font.setItalic(marked != marked_.end());
+            font.setBold(marked != marked_.end());
+            cell.setFont(font);
+        }
+    }
+}
+
+void TextTable::mark(int line, int column) {
+    marked_[{line, column}] = item(line, column)->text();
+}
+
+void TextTable::forgetMarks() {
+    marked_.clear();
+}
+
+void TextTable::cellEdited(const QTableWidgetItem& item) {
+    if (filling_) {
+        return;
+    }
+    const int line = item.row();
+    const int column = item.column();
+    marked_.erase({line, column});
+    if (line == lines() && item.text().trimmed().isEmpty()) {
+        return;
+    }
+    // What follows fills the table anew: not while the editor is still being closed.
+    QMetaObject::invokeMethod(
+        this, [this, line, column, text = item.text()] { Q_EMIT written(line, column, text); },
+        Qt::QueuedConnection);
+}
+
+void TextTable::goTo(int line, int column) {
+    if (line >= 0 && line < rowCount()) {
+        setCurrentCell(line, column);
+    }
+}
+
+void TextTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+    const int line = currentRow();
+    QTableWidget::closeEditor(editor, hint);
+    if (hint == QAbstractItemDelegate::SubmitModelCache) {
+        QMetaObject::invokeMethod(
+            this, [this, line] { goTo(line + 1, 0); }, Qt::QueuedConnection);
+    }
+}
+
+void TextTable::keyPressEvent(QKeyEvent* event) {
+    const int line = currentRow();
+    const bool moves = event->modifiers() == Qt::AltModifier;
+    const bool inside = line >= 0 && line < lines();
+    if (event->key() == Qt::Key_Delete && inside) {
+        forgetMarks();
+        Q_EMIT removeWanted(line);
+    } else if (moves && event->key() == Qt::Key_Up && inside && line > 0) {
+        forgetMarks();
+        Q_EMIT moveWanted(line, line - 1);
+        goTo(line - 1, currentColumn());
+    } else if (moves && event->key() == Qt::Key_Down && inside && line + 1 < lines()) {
+        forgetMarks();
+        Q_EMIT moveWanted(line, line + 1);
+        goTo(line + 1, currentColumn());
+    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        if (state() != QAbstractItemView::EditingState) {
+            edit(currentIndex());
+        }
+    } else if (event->key() == Qt::Key_Escape) {
+        event->ignore();
+    } else {
+        QTableWidget::keyPressEvent(event);
+    }
+}
+
+}  // namespace rangeline

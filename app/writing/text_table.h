@@ -1,0 +1,51 @@
+#pragma once
+// A table that is written in like a list on paper: Enter goes to the next line, Tab to the next
+// field, the line at the end is there for more. Escape keeps what was typed; what is not understood
+// stays in its cell, marked.
+
+#include <QTableWidget>
+#include <map>
+#include <utility>
+#include <vector>
+
+#include "writing/field.h"
+
+namespace rangeline {
+
+class TextTable : public QTableWidget {
+    Q_OBJECT
+
+  public:
+    TextTable(const QString& name, std::vector<FieldLook> columns, QWidget* parent = nullptr);
+
+    /// The lines, without the empty one at the end. Marked cells keep their text.
+    void setLines(const std::vector<QStringList>& lines);
+    void setChoices(int column, const QStringList& choices);
+    /// The text of that cell was not understood.
+    void mark(int line, int column);
+    /// What is marked goes at the next setLines().
+    void forgetMarks();
+    const std::vector<FieldLook>& columns() const { return columns_; }
+    /// How many lines have something.
+    int lines() const { return rowCount() - 1; }
+
+  Q_SIGNALS:
+    /// `line` is lines() where a new one is begun.
+    void written(int line, int column, const QString& text);
+    void removeWanted(int line);
+    void moveWanted(int from, int to);
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
+
+  private:
+    void cellEdited(const QTableWidgetItem& item);
+    void goTo(int line, int column);
+
+    std::vector<FieldLook> columns_;
+    std::map<std::pair<int, int>, QString> marked_;
+    bool filling_ = false;
+};
+
+}  // namespace rangeline
