@@ -176,6 +176,22 @@ bool moveStep(Dish& dish, const StepId& id, int by) {
     return true;
 }
 
+void moveStepTo(Dish& dish, const StepId& id, StepPlace to) {
+    const auto from = placeOf(dish, id);
+    if (!from || to.component >= dish.components.size()) {
+        return;
+    }
+    std::vector<Step>& before = dish.components[from->component].steps;
+    Step step = std::move(before[from->step]);
+    before.erase(before.begin() + static_cast<std::ptrdiff_t>(from->step));
+    if (from->component == to.component && from->step < to.step) {
+        --to.step;
+    }
+    std::vector<Step>& after = dish.components[to.component].steps;
+    const std::size_t place = std::min(to.step, after.size());
+    after.insert(after.begin() + static_cast<std::ptrdiff_t>(place), std::move(step));
+}
+
 std::vector<StepId> mayUse(const Dish& dish, const StepId& id) {
     std::set<StepId> users{id};
     for (bool grown = true; grown;) {

@@ -36,6 +36,9 @@ void removeStep(Dish& dish, const StepId& id);
 /// of all. What it uses stays.
 bool moveStep(Dish& dish, const StepId& id, int by);
 
+/// Before the step that is at that place now; past the last one to the end. What it uses stays.
+void moveStepTo(Dish& dish, const StepId& id, StepPlace to);
+
 /// The steps that it may use: all but itself and those that use it, directly or through others.
 std::vector<StepId> mayUse(const Dish& dish, const StepId& id);
 

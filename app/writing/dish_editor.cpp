@@ -13,6 +13,7 @@
 #include "text/fault_text.h"
 #include "text/names.h"
 #include "writing/dish_changes.h"
+#include "writing/unusual_times.h"
 
 namespace rangeline {
 namespace {
@@ -127,6 +128,12 @@ void DishEditor::connectOutline() {
             change([this, by](Dish& dish) { moveStep(dish, *step_, by); });
         }
     });
+    connect(outline_, &DishOutline::dropWanted, this, [this](int component, int step) {
+        const StepPlace to{static_cast<std::size_t>(component), static_cast<std::size_t>(step)};
+        if (step_) {
+            change([this, to](Dish& dish) { moveStepTo(dish, *step_, to); });
+        }
+    });
     connect(outline_, &DishOutline::componentWanted, this, [this] {
         change([this](Dish& dish) {
             component_ = addComponent(dish, component_ + 1, tr("New component").toStdString());
@@ -218,6 +225,8 @@ void DishEditor::judge() {
                    ? sentenceCase(sentence(bare)) + u'.'
                    : tr("“%1”: %2.").arg(QString::fromStdString(step->name), sentence(bare));
         fine = false;
+    } else {
+        text = unusualTimes(dish_, locale()).join(u' ');
     }
     says_->setText(text);
     says_->setAccessibleName(text);

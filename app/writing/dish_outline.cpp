@@ -1,5 +1,6 @@
 #include "writing/dish_outline.h"
 
+#include <QDropEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPushButton>
@@ -28,8 +29,11 @@ DishOutline::DishOutline(QWidget* parent)
     tree_->setHeaderLabels({tr("Component and steps"), tr("Takes")});
     tree_->setColumnWidth(0, 260);
     tree_->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::DoubleClicked);
-    tree_->setToolTip(tr("F2 renames, Alt with the arrow keys moves a step, Delete takes it away"));
+    tree_->setToolTip(
+        tr("F2 renames; dragging, or Alt with the arrow keys, moves a step; Delete takes it away"));
+    tree_->setDragDropMode(QAbstractItemView::InternalMove);
     tree_->installEventFilter(this);
+    tree_->viewport()->installEventFilter(this);
     next_->setAccessibleName(tr("The next step"));
     next_->setPlaceholderText(tr("Type the next step and press Enter"));
     auto* column = new QVBoxLayout(this);
@@ -106,7 +110,30 @@ void DishOutline::choose(QTreeWidgetItem* row) {
     }
 }
 
+void DishOutline::drop(QPoint at) {
+    QTreeWidgetItem* target = tree_->itemAt(at);
+    const QTreeWidgetItem* dragged = tree_->currentItem();
+    if (target == nullptr || dragged == nullptr || dragged->parent() == nullptr) {
+        return;
+    }
+    const int component = target->data(0, componentRole).toInt();
+    const bool below = at.y() > tree_->visualItemRect(target).center().y();
+    const int step =
+        target->parent() == nullptr ? 0 : target->parent()->indexOfChild(target) + (below ? 1 : 0);
+    // The list is filled anew: not while the drag still goes on in it.
+    QMetaObject::invokeMethod(
+        this, [this, component, step] { Q_EMIT dropWanted(component, step); },
+        Qt::QueuedConnection);
+}
+
 bool DishOutline::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == tree_->viewport() && event->type() == QEvent::Drop) {
+        auto* dropped = static_cast<QDropEvent*>(event);
+        dropped->setDropAction(Qt::IgnoreAction);  // the dish moves the step, not the list
+        dropped->accept();
+        drop(dropped->position().toPoint());
+        return true;
+    }
     if (watched == tree_ && event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool alt = key->modifiers().testFlag(Qt::AltModifier);

@@ -27,6 +27,8 @@ class DishOutline : public QWidget {
     void renamed(const QString& name);
     void removeWanted();
     void moveWanted(int by);
+    /// The chosen step was dropped before the one that is there now.
+    void dropWanted(int component, int step);
     void componentWanted();
 
   protected:
@@ -35,6 +37,7 @@ class DishOutline : public QWidget {
   private:
     QWidget* makeButtons();
     void choose(QTreeWidgetItem* row);
+    void drop(QPoint at);
 
     QTreeWidget* tree_;
     QLineEdit* next_;

@@ -1,6 +1,5 @@
 #include "writing/order_page.h"
 
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "writing/dish_changes.h"
@@ -10,11 +9,14 @@
 namespace rangeline {
 
 OrderPage::OrderPage(QWidget* parent)
-    : QWidget(parent), graph_(new GraphView), hint_(new QLabel(this)), whose_(new QLabel(this)) {
+    : QWidget(parent),
+      graph_(new GraphView),
+      around_(new QScrollArea(this)),
+      hint_(new QLabel(this)),
+      whose_(new QLabel(this)) {
     auto* column = new QVBoxLayout(this);
-    auto* around = new QScrollArea(this);
-    around->setFocusPolicy(Qt::NoFocus);
-    around->setWidget(graph_);
+    around_->setFocusPolicy(Qt::NoFocus);
+    around_->setWidget(graph_);
     for (QLabel* label : {hint_, whose_}) {
         label->setWordWrap(true);
     }
@@ -24,7 +26,7 @@ OrderPage::OrderPage(QWidget* parent)
         [this](const std::vector<Tie>& ties) { Q_EMIT dishEdited(withTies(dish_, *step_, ties)); });
     constexpr int high = 140;
     ties_->table().setFixedHeight(high);
-    column->addWidget(around, 1);
+    column->addWidget(around_, 1);
     column->addWidget(hint_);
     column->addWidget(whose_);
     column->addWidget(ties_->widget());
@@ -58,6 +60,10 @@ void OrderPage::showStep(const Dish& dish, const std::optional<StepId>& id) {
     dish_ = dish;
     step_ = step == nullptr ? std::nullopt : id;
     graph_->show(dish_, step_);
+    if (const auto node = step_ ? graph_->graph().nodeOf(*step_) : std::nullopt) {
+        const QRect box = graph_->graph().nodes[*node].box.toRect();
+        around_->ensureVisible(box.center().x(), box.center().y(), box.width() / 2, box.height());
+    }
     ties_->widget()->setEnabled(step != nullptr);
     whose_->setText(step == nullptr
                         ? tr("Choose a step to say what it waits for.")

@@ -3,6 +3,7 @@
 // what the chosen step waits for, line by line.
 
 #include <QLabel>
+#include <QScrollArea>
 #include <QWidget>
 #include <memory>
 
@@ -34,6 +35,7 @@ class OrderPage : public QWidget {
     Dish dish_;
     std::optional<StepId> step_;
     GraphView* graph_;
+    QScrollArea* around_;
     QLabel* hint_;
     QLabel* whose_;
     std::unique_ptr<TableOf<Tie>> ties_;

@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMimeData>
 #include <QPushButton>
 #include <QTest>
 
@@ -120,6 +121,42 @@ TEST_F(Pages, SeveralPansAndPartsOfAttentionAreTyped) {
     type(parts, 1, 1, "3");
     EXPECT_EQ(step(0).segments.back(), (Segment{Attention::Away, Duration::minutes(3), false}));
     EXPECT_FALSE(judgeDish(editor_.dish()));
+}
+
+TEST_F(Pages, AStepIsMovedByDroppingIt) {
+    auto* tree = findNamed<QTreeWidget>(editor_, "Components and steps");
+    const StepId last = step(2).id;
+    const QRect first = tree->visualItemRect(tree->topLevelItem(0)->child(0));
+    const auto dropAt = [&](QPoint at) {
+        QMimeData data;
+        QDropEvent drop(at, Qt::MoveAction, &data, Qt::LeftButton, {});
+        // A drag that begins nowhere has no target yet: straight to where drops arrive.
+        static_cast<QObject*>(editor_.findChild<DishOutline*>())
+            ->eventFilter(tree->viewport(), &drop);
+        QApplication::processEvents();
+    };
+    dropAt({first.center().x(), first.bottom() - 1});
+    EXPECT_EQ(step(1).id, last);
+    dropAt({first.center().x(), first.top() + 1});
+    EXPECT_EQ(step(0).id, last);
+    dropAt({first.center().x(), tree->viewport()->height() - 1});
+    EXPECT_EQ(step(0).id, last) << "dropped on nothing it stays";
+    editor_.undo();
+    editor_.undo();
+    EXPECT_EQ(step(2).id, last);
+}
+
+TEST_F(Pages, AnUnusualTimeIsSaidAndRefusesNothing) {
+    openPage(0);
+    chooseStep(1);
+    EXPECT_FALSE(isSaid("usual for it"));
+    auto* likely = findNamed<QLineEdit>(editor_, "Usually takes");
+    likely->setFocus();
+    likely->selectAll();
+    QTest::keyClicks(likely, "25");
+    QTest::keyClick(likely, Qt::Key_Return);
+    EXPECT_TRUE(isSaid("“Sweat the leeks” takes 25 min; usual for it are 4 min to 10 min."));
+    EXPECT_TRUE(findNamed<QPushButton>(editor_, "Keep in the book")->isEnabled());
 }
 
 TEST_F(Pages, TheSamePanIsOneGesture) {

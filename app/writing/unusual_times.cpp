@@ -1,0 +1,40 @@
+#include "writing/unusual_times.h"
+
+#include <QCoreApplication>
+
+#include "safety/techniques.h"
+#include "text/quantities.h"
+
+namespace rangeline {
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(UnusualTimes)
+};
+
+/// Times by the piece and events are not judged.
+bool isUnusual(const Step& step, const Technique* usual) {
+    const bool judged = usual != nullptr && !step.isEvent() && step.timePer == TimePer::Load;
+    return judged && (step.time.likely < usual->least || step.time.likely > usual->most);
+}
+
+}  // namespace
+
+QStringList unusualTimes(const Dish& dish, const QLocale& locale) {
+    QStringList sentences;
+    for (const Component& component : dish.components) {
+        for (const Step& step : component.steps) {
+            const Technique* usual = findTechnique(step.technique);
+            if (isUnusual(step, usual)) {
+                sentences << Text::tr("To know: “%1” takes %2; usual for it are %3 to %4.")
+                                 .arg(QString::fromStdString(step.name),
+                                      durationText(step.time.likely, locale),
+                                      durationText(usual->least, locale),
+                                      durationText(usual->most, locale));
+            }
+        }
+    }
+    return sentences;
+}
+
+}  // namespace rangeline
