@@ -242,10 +242,10 @@ void suggest(Step& step) {
     step.heat = read.step.heat;
     step.wares = std::move(read.step.wares);
     step.cue = read.step.cue;
-    if (read.timesNamed > 0) {
-        step.time = read.step.time;
-    }
     setTechnique(step, read.step.technique);
+    if (read.timesNamed > 0) {
+        step.time = read.step.time;  // also where it is unusual: that is for the cook to judge
+    }
 }
 
 }  // namespace rangeline

@@ -56,6 +56,14 @@ TEST(DishChanges, AMovedStepGoesOnIntoTheNextComponent) {
     EXPECT_FALSE(moveStep(chain.dish, chain.a, -1));
 }
 
+TEST(DishChanges, ATimeThatIsNamedStaysThoughItIsUnusual) {
+    Step step;
+    step.name = "Sweat the leeks 25 minutes";
+    suggest(step);
+    EXPECT_EQ(step.technique, "sweat");
+    EXPECT_EQ(step.time.likely, Duration::minutes(25));
+}
+
 TEST(DishChanges, AStepMayUseWhatDoesNotUseIt) {
     const Chain chain;
     EXPECT_THAT(mayUse(chain.dish, chain.a), IsEmpty());
