@@ -274,6 +274,29 @@ TEST_F(ShelfTest, ABlockDroppedOnTheShelfIsTakenOff) {
     expectOneStepOfUndo();
 }
 
+TEST_F(ShelfTest, OnTheWayToTheShelfTheViewComesBackToWhereItWas) {
+    QWidget shelf;
+    shelf.setGeometry(QRect(view_.mapToGlobal(QPoint(-400, 0)), QSize(300, 700)));
+    shelf.show();
+    view_.setShelf(&shelf);
+    view_.zoom(4, 500);
+    view_.reveal(key("char"));
+    const int before = view_.horizontalScrollBar()->value();
+    ASSERT_GT(before, 60);
+    const QPoint from = middleOf(key("char"));
+    press(from);
+    move(from - QPoint(40, 0));
+    move(QPoint(4, from.y()));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return view_.horizontalScrollBar()->value() < before - 20; }, 5000));
+    move(QPoint(-200, from.y()));
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return view_.horizontalScrollBar()->value() == before; }, 5000));
+    release(QPoint(-200, from.y()));
+    EXPECT_FALSE(document_.lesson().placements.contains(key("char")));
+    EXPECT_EQ(view_.horizontalScrollBar()->value(), before);
+}
+
 TEST(ShelfDrag, CarriesStepsInTheirOrder) {
     const std::vector<StepKey> steps{key("roast", 1, 2), key("char")};
     EXPECT_EQ(readShelfDrag(*makeShelfDrag(steps)), steps);

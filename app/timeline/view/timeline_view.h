@@ -171,6 +171,7 @@ class TimelineView : public QAbstractScrollArea, private ToolAdapter {
     ProposalLook look_;
     QBasicTimer autoScroll_;
     bool edgesScroll_ = false;  ///< while dragging
+    QPoint beforeScrolling_;    ///< where the bars stood when an edge began to scroll
     QPointF lastPointer_;
     QWidget* shelf_ = nullptr;
     bool dragFromShelf_ = false;

@@ -98,6 +98,7 @@ void TimelineView::toolMoved(const QPointF& inViewport, Qt::KeyboardModifiers mo
     const bool atEdge = isAtEdge(inViewport);
     edgesScroll_ = edgesScroll_ || !atEdge || !viewport()->rect().contains(inViewport.toPoint());
     if (edgesScroll_ && atEdge && !autoScroll_.isActive()) {
+        beforeScrolling_ = {horizontalScrollBar()->value(), verticalScrollBar()->value()};
         autoScroll_.start(scrollTick, this);
     }
 }
@@ -110,6 +111,11 @@ void TimelineView::timerEvent(QTimerEvent* event) {
     }
     const QPoint step = autoScrollStep(plotArea().toRect(), lastPointer_.toPoint());
     const bool onShelf = pointerAt(lastPointer_, {}).onShelf;
+    if (onShelf) {
+        // The edge was only on the way.
+        horizontalScrollBar()->setValue(beforeScrolling_.x());
+        verticalScrollBar()->setValue(beforeScrolling_.y());
+    }
     if (step.isNull() || onShelf || !(tool_->isDragging() || dragFromShelf_)) {
         autoScroll_.stop();
         return;
