@@ -100,6 +100,9 @@ QString PortionSection::takeInto(Step& step) const {
     if (!perCover) {
         return tr("How many pieces does each cover get? Write a number, or nothing.");
     }
+    if (timePer_->currentIndex() == 1 && *perCover == Rational(0)) {
+        return tr("The time is for each piece: how many pieces does each cover get?");
+    }
     const QString degrees = core_->text().trimmed();
     const auto core = temperatureIn(degrees, units());
     if (!degrees.isEmpty() && !core) {

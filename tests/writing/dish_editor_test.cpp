@@ -93,6 +93,16 @@ TEST_F(Editor, WhatCannotBeTakenIsSaidAndNothingIsKeptMeanwhile) {
     EXPECT_TRUE(keep().isEnabled());
 }
 
+TEST_F(Editor, ATimeForEachPieceAsksForThePieces) {
+    type("The next step", "Slice the leeks");
+    choose("The time is for", "each piece");
+    EXPECT_FALSE(keep().isEnabled());
+    type("Pieces for each cover", "2");
+    choose("The time is for", "each piece");
+    EXPECT_TRUE(keep().isEnabled());
+    EXPECT_EQ(step(0).timePer, TimePer::Piece);
+}
+
 TEST_F(Editor, AProblemIsSaidWithItsStep) {
     type("The next step", "Fry the leeks");
     choose("In or on", "nothing");
