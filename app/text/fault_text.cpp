@@ -75,28 +75,30 @@ const char* patternOf(FaultCode code) {
     return "";
 }
 
-QString figure(const Fault& fault, std::size_t number) {
-    return number < fault.figures.size() ? QString::fromStdString(fault.figures[number])
-                                         : QString();
-}
-
 }  // namespace
 
-QString sentence(const Fault& fault) {
-    const QString text = QCoreApplication::translate("Fault", patternOf(fault.code));
+QString filledIn(const QString& pattern, const std::vector<std::string>& figures) {
     // In one pass: a figure may itself contain "%1".
     QString filled;
-    for (qsizetype i = 0; i < text.size(); ++i) {
-        const bool mark = text[i] == '%' && i + 1 < text.size() && text[i + 1].isDigit();
+    for (qsizetype i = 0; i < pattern.size(); ++i) {
+        const bool mark = pattern[i] == '%' && i + 1 < pattern.size() && pattern[i + 1].isDigit();
         if (mark) {
-            filled += figure(fault, static_cast<std::size_t>(text[++i].digitValue() - 1));
+            const auto number = static_cast<std::size_t>(pattern[++i].digitValue() - 1);
+            filled += number < figures.size() ? QString::fromStdString(figures[number]) : QString();
         } else {
-            filled += text[i];
+            filled += pattern[i];
         }
     }
-    if (fault.code == FaultCode::UnknownKey && !figure(fault, 1).isEmpty()) {
-        filled +=
-            QCoreApplication::translate("Fault", "; did you mean “%1”?").arg(figure(fault, 1));
+    return filled;
+}
+
+QString sentence(const Fault& fault) {
+    QString filled =
+        filledIn(QCoreApplication::translate("Fault", patternOf(fault.code)), fault.figures);
+    if (fault.code == FaultCode::UnknownKey && fault.figures.size() > 1 &&
+        !fault.figures[1].empty()) {
+        filled += QCoreApplication::translate("Fault", "; did you mean “%1”?")
+                      .arg(QString::fromStdString(fault.figures[1]));
     }
     return fault.place.empty() ? filled : QString::fromStdString(fault.place) + ": " + filled;
 }

@@ -4,33 +4,15 @@
 #include <QFormLayout>
 #include <QKeyEvent>
 #include <QMessageBox>
-#include <QRegularExpression>
 #include <QShortcut>
 #include <QSplitter>
 #include <QVBoxLayout>
+#include <utility>
 
-#include "book/judge.h"
-#include "text/fault_text.h"
-#include "text/names.h"
 #include "writing/dish_changes.h"
-#include "writing/unusual_times.h"
+#include "writing/field_keys.h"
 
 namespace rangeline {
-namespace {
-
-/// The step that a fault is in, by the indices of its place; nothing where it is in none.
-const Step* stepAt(const Dish& dish, const std::string& place) {
-    static const QRegularExpression indices(
-        QStringLiteral("components\\[(\\d+)\\]\\.steps\\[(\\d+)\\]"));
-    const auto match = indices.match(QString::fromStdString(place));
-    const auto component = match.captured(1).toULongLong();
-    const auto step = match.captured(2).toULongLong();
-    const bool there = match.hasMatch() && component < dish.components.size() &&
-                       step < dish.components[component].steps.size();
-    return there ? &dish.components[component].steps[step] : nullptr;
-}
-
-}  // namespace
 
 DishEditor::DishEditor(Dish dish, Units units, QWidget* parent)
     : QDialog(parent), dish_(std::move(dish)), original_(dish_) {
@@ -38,9 +20,9 @@ DishEditor::DishEditor(Dish dish, Units units, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->addWidget(makeHead());
     column->addWidget(makeMiddle(units), 1);
-    says_ = new QLabel(this);
-    says_->setWordWrap(true);
-    column->addWidget(says_);
+    problems_ = new ProblemList(this);
+    column->addWidget(problems_);
+    connect(problems_, &ProblemList::wanted, this, &DishEditor::goTo);
     column->addWidget(makeButtons());
     connectOutline();
     constexpr QSize usual(1100, 720);
@@ -64,6 +46,7 @@ QWidget* DishEditor::makeHead() {
     name_->setAccessibleName(tr("Name of the dish"));
     covers_ = new QSpinBox(head);
     covers_->setAccessibleName(tr("Written for so many covers"));
+    setFieldKey(*covers_, "writtenFor");
     covers_->setRange(1, 1000);
     covers_->setValue(dish_.writtenFor);
     perCover_ = new QLineEdit(QString::fromStdString(dish_.perCover), head);
@@ -105,13 +88,17 @@ QWidget* DishEditor::makeMiddle(Units units) {
 QWidget* DishEditor::makeButtons() {
     auto* buttons = new QDialogButtonBox(this);
     undo_ = buttons->addButton(tr("&Take back"), QDialogButtonBox::ActionRole);
+    redo_ = buttons->addButton(tr("&Bring again"), QDialogButtonBox::ActionRole);
     keep_ = buttons->addButton(tr("&Keep in the book"), QDialogButtonBox::AcceptRole);
     buttons->addButton(QDialogButtonBox::Cancel);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &DishEditor::reject);
     connect(undo_, &QPushButton::clicked, this, &DishEditor::undo);
+    connect(redo_, &QPushButton::clicked, this, &DishEditor::redo);
     connect(new QShortcut(QKeySequence::Undo, this), &QShortcut::activated, this,
             &DishEditor::undo);
+    connect(new QShortcut(QKeySequence::Redo, this), &QShortcut::activated, this,
+            &DishEditor::redo);
     return buttons;
 }
 
@@ -164,18 +151,24 @@ void DishEditor::change(const std::function<void(Dish&)>& how) {
     Dish changed = dish_;
     how(changed);
     if (!(changed == dish_)) {
-        before_.push_back(std::move(dish_));
-        dish_ = std::move(changed);
+        history_.changed(std::exchange(dish_, std::move(changed)));
+        Q_EMIT dishChanged();
     }
     showAll();
 }
 
 void DishEditor::undo() {
-    if (before_.empty()) {
-        return;
-    }
-    dish_ = std::move(before_.back());
-    before_.pop_back();
+    history_.undo(dish_);
+    showTurned();
+}
+
+void DishEditor::redo() {
+    history_.redo(dish_);
+    showTurned();
+}
+
+/// The dish is another than the one the fields were filled for.
+void DishEditor::showTurned() {
     if (step_ && !placeOf(dish_, *step_)) {
         step_.reset();
     }
@@ -201,36 +194,40 @@ void DishEditor::showAll() {
     outline_->showDish(dish_, step_, component_);
     form_->showStep(dish_, step_);
     ingredients_->showComponent(dish_.components[component_]);
-    undo_->setEnabled(!before_.empty());
+    undo_->setEnabled(history_.canUndo());
+    redo_->setEnabled(history_.canRedo());
     judge();
 }
 
 void DishEditor::judge() {
-    QString text = refused_;
-    bool fine = refused_.isEmpty();
-    const auto hasSteps = [](const Component& part) { return !part.steps.empty(); };
-    if (!fine) {
-        // said
-    } else if (dish_.name.empty()) {
-        text = tr("Give the dish a name.");
-        fine = false;
-    } else if (std::ranges::none_of(dish_.components, hasSteps)) {
-        text = tr("Type the steps, one line each: what is done first comes first.");
-        fine = false;
-    } else if (const auto fault = judgeDish(dish_)) {
-        const Step* step = stepAt(dish_, fault->place);
-        Fault bare = *fault;
-        bare.place.clear();
-        text = step == nullptr
-                   ? sentenceCase(sentence(bare)) + u'.'
-                   : tr("“%1”: %2.").arg(QString::fromStdString(step->name), sentence(bare));
-        fine = false;
-    } else {
-        text = unusualTimes(dish_, locale()).join(u' ');
+    std::vector<Problem> problems = problemsOf(dish_, locale());
+    std::map<std::string, QString> ofStep;
+    for (const Problem& problem : problems) {
+        if (step_ && problem.step == step_ && !problem.field.empty()) {
+            ofStep.emplace(problem.field, problem.text);
+        }
     }
-    says_->setText(text);
-    says_->setAccessibleName(text);
-    keep_->setEnabled(fine);
+    outline_->mark(problems);
+    markFields(*form_, ofStep);
+    if (!refused_.isEmpty()) {
+        problems.insert(problems.begin(), {refused_, component_, step_});
+    }
+    keep_->setEnabled(mayBeKept(problems));
+    problems_->show(std::move(problems));
+}
+
+void DishEditor::goTo(const Problem& problem) {
+    if (problem.step && placeOf(dish_, *problem.step)) {
+        if (problem.step != step_) {
+            choose(problem.step, placeOf(dish_, *problem.step)->component);
+        }
+        form_->goTo(problem.field);
+    } else if (problem.component && *problem.component < dish_.components.size()) {
+        choose({}, *problem.component);
+    } else {
+        QWidget* field = problem.field == "name" ? name_ : fieldOf(*this, problem.field);
+        (field == nullptr ? &outline_->nextStep() : field)->setFocus();
+    }
 }
 
 void DishEditor::addTyped(const QString& name) {

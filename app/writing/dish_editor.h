@@ -3,7 +3,6 @@
 // them, ingredients below. Nothing reaches the book before it is kept.
 
 #include <QDialog>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
@@ -12,7 +11,9 @@
 
 #include "model/lesson.h"
 #include "writing/dish_outline.h"
+#include "writing/history.h"
 #include "writing/ingredient_table.h"
+#include "writing/problem_list.h"
 #include "writing/step_pages.h"
 
 namespace rangeline {
@@ -27,8 +28,12 @@ class DishEditor : public QDialog {
 
     const Dish& dish() const { return dish_; }
     void undo();
+    void redo();
     /// Asks first where something would be lost.
     void reject() override;
+
+  Q_SIGNALS:
+    void dishChanged();
 
   protected:
     /// Enter belongs to the field it is pressed in.
@@ -42,6 +47,8 @@ class DishEditor : public QDialog {
     /// Every change goes through here, so that it can be taken back.
     void change(const std::function<void(Dish&)>& how);
     void showAll();
+    void showTurned();
+    void goTo(const Problem& problem);
     void judge();
     void addTyped(const QString& name);
     void rename(const QString& name);
@@ -50,7 +57,7 @@ class DishEditor : public QDialog {
 
     Dish dish_;
     const Dish original_;
-    std::vector<Dish> before_;
+    History<Dish> history_;
     std::optional<StepId> step_;
     std::size_t component_ = 0;
     QLineEdit* name_ = nullptr;
@@ -59,8 +66,9 @@ class DishEditor : public QDialog {
     DishOutline* outline_ = nullptr;
     StepPages* form_ = nullptr;
     IngredientTable* ingredients_ = nullptr;
-    QLabel* says_ = nullptr;
+    ProblemList* problems_ = nullptr;
     QPushButton* undo_ = nullptr;
+    QPushButton* redo_ = nullptr;
     QPushButton* keep_ = nullptr;
     QString refused_;
 };

@@ -4,7 +4,11 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPushButton>
+#include <QScopedValueRollback>
+#include <QStyle>
+#include <QTreeWidgetItemIterator>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "text/quantities.h"
 
@@ -96,6 +100,24 @@ void DishOutline::showDish(const Dish& dish, const std::optional<StepId>& step,
     tree_->expandAll();
     tree_->setCurrentItem(chosen);
     filling_ = false;
+}
+
+void DishOutline::mark(const std::vector<Problem>& problems) {
+    const QScopedValueRollback filling(filling_, true);
+    for (QTreeWidgetItemIterator row(tree_); *row != nullptr; ++row) {
+        const QString id = (*row)->data(0, stepRole).toString();
+        const auto ofRow = [&](const Problem& problem) {
+            return problem.step && !id.isEmpty() && id.toStdString() == problem.step->text;
+        };
+        const auto found = std::ranges::find_if(problems, ofRow);  // cautions come last
+        if (found != problems.end()) {
+            (*row)->setIcon(0,
+                            style()->standardIcon(found->caution ? QStyle::SP_MessageBoxInformation
+                                                                 : QStyle::SP_MessageBoxWarning));
+            (*row)->setToolTip(0, found->text);
+            (*row)->setData(0, Qt::AccessibleDescriptionRole, found->text);
+        }
+    }
 }
 
 void DishOutline::choose(QTreeWidgetItem* row) {

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "model/dish.h"
+#include "writing/problems.h"
 
 namespace rangeline {
 
@@ -17,6 +18,8 @@ class DishOutline : public QWidget {
 
     /// Lists anew and chooses the step, or the component where there is no step.
     void showDish(const Dish& dish, const std::optional<StepId>& step, std::size_t component);
+    /// Steps with a problem carry its sign and say it.
+    void mark(const std::vector<Problem>& problems);
     /// Where the next step is typed.
     QLineEdit& nextStep() { return *next_; }
 

@@ -17,6 +17,7 @@ struct FieldLook {
     QStringList choices{};  ///< to choose from
     bool yesNo = false;     ///< a box to tick; its text is yesText() or empty
     int width = 12;         ///< in a table, in letters
+    const char* key = "";   ///< what faults call it; see field_keys.h
 };
 
 template <class T>

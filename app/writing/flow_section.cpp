@@ -5,6 +5,7 @@
 
 #include "text/words.h"
 #include "writing/dish_changes.h"
+#include "writing/field_keys.h"
 #include "writing/field_values.h"
 
 namespace rangeline {
@@ -34,6 +35,11 @@ FlowSection::FlowSection(Units units, QWidget* parent)
     ahead_ = new QCheckBox(tr("can be done before the lesson, also the day before"), this);
     plates_ = new QCheckBox(tr("ends on the plate"), this);
     afterServing_ = new QCheckBox(tr("washing-up after serving"), this);
+    setFieldKey(*uses_, "uses");
+    setFieldKey(*atRoom_, "after.atRoom");
+    setFieldKey(*cold_, "after.cold");
+    setFieldKey(*hot_, "after.hot");
+    setFieldKey(*storage_, "after");
     form().addRow(tr("What goes into it"), uses_);
     addLine(tr("Keeps: room, cold, hot"), {atRoom_, cold_, hot_});
     form().addRow(tr("Waits"), storage_);

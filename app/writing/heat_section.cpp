@@ -2,6 +2,7 @@
 
 #include "model/equipment_kinds.h"
 #include "text/words.h"
+#include "writing/field_keys.h"
 #include "writing/field_values.h"
 
 namespace rangeline {
@@ -51,6 +52,11 @@ HeatSection::HeatSection(Units units, QWidget* parent)
     for (QCheckBox* tick : {shut_, turnedOut_}) {
         connect(tick, &QCheckBox::clicked, this, &StepSection::edited);
     }
+    setFieldKey(*ware_, "burner");  // a burner asks for a pan
+    setFieldKey(*level_, "burner.level");
+    setFieldKey(*lowest_, "oven");
+    setFieldKey(*width_, "wares[0].leastWidth");
+    setFieldKey(*carriesOn_, "wares[0].carriesOn");
     form().addRow(tr("Cooked"), on_);
     form().addRow(tr("Burner"), level_);
     addLine(tr("Oven from, to"), {lowest_, highest_, mode_});

@@ -4,12 +4,10 @@
 #include <QFormLayout>
 #include <QKeyEvent>
 #include <QMessageBox>
+#include <QRegularExpression>
 #include <QShortcut>
 #include <QVBoxLayout>
-
-#include "book/judge.h"
-#include "text/fault_text.h"
-#include "text/names.h"
+#include <utility>
 
 namespace rangeline {
 
@@ -19,17 +17,16 @@ KitchenEditor::KitchenEditor(Kitchen kitchen, Units units, QWidget* parent)
       original_(kitchen_),
       name_(new QLineEdit(QString::fromStdString(kitchen_.name), this)),
       tabs_(new QTabWidget(this)),
-      says_(new QLabel(this)) {
+      problems_(new ProblemList(this)) {
     setWindowTitle(tr("Write down a kitchen"));
     name_->setAccessibleName(tr("Name of the kitchen"));
     tabs_->setAccessibleName(tr("What stands in it"));
-    says_->setWordWrap(true);
     auto* form = new QFormLayout;
     form->addRow(tr("&Name"), name_);
     auto* column = new QVBoxLayout(this);
     column->addLayout(form);
     column->addWidget(tabs_, 1);
-    column->addWidget(says_);
+    column->addWidget(problems_);
     column->addWidget(makeButtons());
     for (KitchenTableKind& kind : kitchenTables(units)) {
         const QString title = kind.title;
@@ -62,6 +59,11 @@ KitchenEditor::~KitchenEditor() {
 QWidget* KitchenEditor::makeButtons() {
     auto* buttons = new QDialogButtonBox(this);
     undo_ = buttons->addButton(tr("&Take back"), QDialogButtonBox::ActionRole);
+    redo_ = buttons->addButton(tr("&Bring again"), QDialogButtonBox::ActionRole);
+    connect(redo_, &QPushButton::clicked, this, &KitchenEditor::redo);
+    connect(new QShortcut(QKeySequence::Redo, this), &QShortcut::activated, this,
+            &KitchenEditor::redo);
+    connect(problems_, &ProblemList::wanted, this, &KitchenEditor::goTo);
     keep_ = buttons->addButton(tr("&Keep in the book"), QDialogButtonBox::AcceptRole);
     buttons->addButton(QDialogButtonBox::Cancel);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
@@ -74,41 +76,54 @@ QWidget* KitchenEditor::makeButtons() {
 
 void KitchenEditor::change(Kitchen changed) {
     if (!(changed == kitchen_)) {
-        before_.push_back(std::move(kitchen_));
-        kitchen_ = std::move(changed);
+        history_.changed(std::exchange(kitchen_, std::move(changed)));
+        Q_EMIT kitchenChanged();
     }
     showAll();
 }
 
 void KitchenEditor::undo() {
-    if (!before_.empty()) {
-        kitchen_ = std::move(before_.back());
-        before_.pop_back();
-        name_->setText(QString::fromStdString(kitchen_.name));
-        showAll();
-    }
+    history_.undo(kitchen_);
+    showTurned();
+}
+
+void KitchenEditor::redo() {
+    history_.redo(kitchen_);
+    showTurned();
+}
+
+void KitchenEditor::showTurned() {
+    name_->setText(QString::fromStdString(kitchen_.name));
+    showAll();
 }
 
 void KitchenEditor::showAll() {
     for (KitchenTable* table : tables_) {
         table->showKitchen(kitchen_);
     }
-    QString text = refused_;
-    bool fine = true;
-    if (kitchen_.name.empty()) {
-        text = tr("Give the kitchen a name.");
-        fine = false;
-    } else if (kitchen_.cooks.empty()) {
-        text = tr("Somebody must cook: one more under Cooks.");
-        fine = false;
-    } else if (const auto fault = judgeKitchen(kitchen_)) {
-        text = sentenceCase(sentence(*fault)) + u'.';
-        fine = false;
+    std::vector<Problem> problems = problemsOf(kitchen_);
+    keep_->setEnabled(mayBeKept(problems));
+    if (!refused_.isEmpty()) {
+        problems.insert(problems.begin(), {refused_});
     }
-    says_->setText(text);
-    says_->setAccessibleName(text);
-    undo_->setEnabled(!before_.empty());
-    keep_->setEnabled(fine);
+    problems_->show(std::move(problems));
+    undo_->setEnabled(history_.canUndo());
+    redo_->setEnabled(history_.canRedo());
+}
+
+void KitchenEditor::goTo(const Problem& problem) {
+    static const QStringList tables{QStringLiteral("burners"), QStringLiteral("ovens"),
+                                    QStringLiteral("wares"), QStringLiteral("pools"),
+                                    QStringLiteral("cooks")};
+    static const QRegularExpression place(QStringLiteral("^(\\w+)(\\[(\\d+)\\])?"));
+    const auto match = place.match(QString::fromStdString(problem.field));
+    const auto table = tables.indexOf(match.captured(1));
+    if (table < 0) {
+        name_->setFocus();
+        return;
+    }
+    tabs_->setCurrentIndex(static_cast<int>(table));
+    tables_[static_cast<std::size_t>(table)]->goTo(match.captured(3).toInt());
 }
 
 void KitchenEditor::keyPressEvent(QKeyEvent* event) {

@@ -2,13 +2,14 @@
 // A kitchen as it is written down: what stands in it, table by table.
 
 #include <QDialog>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTabWidget>
 #include <vector>
 
+#include "writing/history.h"
 #include "writing/kitchen_table.h"
+#include "writing/problem_list.h"
 
 namespace rangeline {
 
@@ -21,8 +22,12 @@ class KitchenEditor : public QDialog {
 
     const Kitchen& kitchen() const { return kitchen_; }
     void undo();
+    void redo();
     /// Asks first where something would be lost.
     void reject() override;
+
+  Q_SIGNALS:
+    void kitchenChanged();
 
   protected:
     /// Enter belongs to the field it is pressed in.
@@ -32,15 +37,18 @@ class KitchenEditor : public QDialog {
     QWidget* makeButtons();
     void change(Kitchen changed);
     void showAll();
+    void showTurned();
+    void goTo(const Problem& problem);
 
     Kitchen kitchen_;
     const Kitchen original_;
-    std::vector<Kitchen> before_;
+    History<Kitchen> history_;
     QLineEdit* name_;
     QTabWidget* tabs_;
     std::vector<KitchenTable*> tables_;
-    QLabel* says_;
+    ProblemList* problems_;
     QPushButton* undo_ = nullptr;
+    QPushButton* redo_ = nullptr;
     QPushButton* keep_ = nullptr;
     QString refused_;
 };

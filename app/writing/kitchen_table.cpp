@@ -59,6 +59,11 @@ void KitchenTable::showKitchen(const Kitchen& kitchen) {
     filling_ = false;
 }
 
+void KitchenTable::goTo(int row) {
+    table_->setCurrentCell(row, 0);
+    table_->setFocus();
+}
+
 void KitchenTable::cellChanged(int row, int column) {
     if (filling_) {
         return;

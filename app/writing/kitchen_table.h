@@ -36,6 +36,7 @@ class KitchenTable : public QWidget {
   public:
     KitchenTable(KitchenTableKind kind, QWidget* parent);
     void showKitchen(const Kitchen& kitchen);
+    void goTo(int row);
 
   Q_SIGNALS:
     void edited(const rangeline::Kitchen& kitchen);

@@ -50,7 +50,7 @@ Field<Step> hazard(const QString& title, bool Hazards::*member) {
 }
 
 Field<Step> staysOnHeatField() {
-    return yesNoField<Step>(
+    Field<Step> field = yesNoField<Step>(
         Text::tr("stays on the burner of the step it goes on from"),
         [](const Step& step) {
             const auto* heat = std::get_if<BurnerHeat>(&step.heat);
@@ -61,6 +61,8 @@ Field<Step> staysOnHeatField() {
                 heat->staysOnHeat = yes;
             }
         });
+    field.look.key = "burner.staysOnHeat";
+    return field;
 }
 
 }  // namespace

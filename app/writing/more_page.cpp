@@ -5,6 +5,7 @@
 
 #include "writing/dish_changes.h"
 #include "writing/editors.h"
+#include "writing/field_keys.h"
 #include "writing/more_fields.h"
 
 namespace rangeline {
@@ -72,6 +73,8 @@ void MorePage::makeTables(QWidget* inside) {
         });
     form_ = std::make_unique<FormOf<Step>>(moreFields(), 1, inside,
                                            [this](const Step& step) { Q_EMIT edited(step); });
+    setFieldKey(wares_->table(), "wares");
+    setFieldKey(attention_->table(), "attention");
     wares_->table().setFixedHeight(high);
     attention_->table().setFixedHeight(high);
 }

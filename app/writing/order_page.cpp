@@ -4,6 +4,7 @@
 
 #include "writing/dish_changes.h"
 #include "writing/editors.h"
+#include "writing/field_keys.h"
 #include "writing/more_fields.h"
 
 namespace rangeline {
@@ -24,6 +25,8 @@ OrderPage::OrderPage(QWidget* parent)
         tr("What the step waits for"), tieFields({}), this,
         [](const std::vector<Tie>&) { return Tie{}; },
         [this](const std::vector<Tie>& ties) { Q_EMIT dishEdited(withTies(dish_, *step_, ties)); });
+    setFieldKey(ties_->table(), "links");
+    setFieldKey(*graph_, "circle");
     constexpr int high = 140;
     ties_->table().setFixedHeight(high);
     column->addWidget(around_, 1);

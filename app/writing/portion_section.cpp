@@ -8,6 +8,7 @@
 #include "model/starting_kitchens.h"
 #include "safety/foods.h"
 #include "text/words.h"
+#include "writing/field_keys.h"
 #include "writing/field_values.h"
 
 namespace rangeline {
@@ -55,6 +56,10 @@ PortionSection::PortionSection(Units units, QWidget* parent)
     connect(cooks_, &QSpinBox::editingFinished, this, &StepSection::edited);
     connect(timePer_, &QComboBox::activated, this, &StepSection::edited);
     connect(food_, &QComboBox::activated, this, &StepSection::edited);
+    setFieldKey(*perCover_, "piecesPerCover");
+    setFieldKey(*perBatch_, "piecesPerBatch");
+    setFieldKey(*cooks_, "cooks");
+    setFieldKey(*core_, "hazards.target");
     addLine(tr("Pieces per cover, at a time"), {perCover_, perBatch_});
     fits_ = new QPushButton(tr("How many &fit ..."), this);
     fits_->setToolTip(tr("Counts how many lie in one layer in the pan or on the sheet"));

@@ -1,5 +1,8 @@
 #include "writing/step_pages.h"
 
+#include <QScrollArea>
+
+#include "writing/field_keys.h"
 #include "writing/more_page.h"
 #include "writing/order_page.h"
 #include "writing/step_form.h"
@@ -26,6 +29,22 @@ void StepPages::showStep(const Dish& dish, const std::optional<StepId>& step) {
     form_->showStep(dish, step);
     more_->showStep(dish, step);
     order_->showStep(dish, step);
+}
+
+void StepPages::goTo(const std::string& key) {
+    QWidget* field = fieldOf(*this, key);
+    if (field == nullptr) {
+        return;
+    }
+    for (int page = 0; page < count(); ++page) {
+        if (widget(page)->isAncestorOf(field)) {
+            setCurrentIndex(page);
+            if (auto* scrolled = qobject_cast<QScrollArea*>(widget(page))) {
+                scrolled->ensureWidgetVisible(field);
+            }
+        }
+    }
+    field->setFocus();
 }
 
 }  // namespace rangeline

@@ -22,6 +22,8 @@ class StepPages : public QTabWidget {
 
     /// Without a step only what waits for what is there to be seen.
     void showStep(const Dish& dish, const std::optional<StepId>& step);
+    /// Opens the page with the field that faults call so, and goes there.
+    void goTo(const std::string& field);
 
   Q_SIGNALS:
     /// The step as it is to be.

@@ -5,6 +5,8 @@
 #include <QLineEdit>
 #include <QSignalBlocker>
 
+#include "writing/field_keys.h"
+
 namespace rangeline {
 
 TextForm::TextForm(const std::vector<FieldLook>& fields, int pairs, QWidget* parent)
@@ -17,6 +19,7 @@ TextForm::TextForm(const std::vector<FieldLook>& fields, int pairs, QWidget* par
         const int column = static_cast<int>(i) % pairs * 2;
         QWidget* field = makeField(i, fields[i]);
         fields_[i].widget = field;
+        setFieldKey(*field, fields[i].key);
         field->setToolTip(fields[i].wanted);
         field->setAccessibleName(fields[i].title);
         if (fields[i].yesNo) {

@@ -2,6 +2,7 @@
 
 #include "safety/techniques.h"
 #include "writing/dish_changes.h"
+#include "writing/field_keys.h"
 #include "writing/field_values.h"
 
 namespace rangeline {
@@ -75,6 +76,11 @@ TimeSection::TimeSection(Units units, QWidget* parent)
     middle_->setAccessibleName(tr("Meanwhile"));
     middle_->addItems({tr("hands"), tr("a watching eye"), tr("nobody")});
     connect(middle_, &QComboBox::activated, this, &StepSection::edited);
+    setFieldKey(*name_, "name");
+    setFieldKey(*technique_, "technique");
+    setFieldKey(*cue_, "cue");
+    setFieldKey(*likely_, "time");
+    setFieldKey(*before_, "attention");
     form().addRow(tr("Step"), name_);
     form().addRow(tr("Technique"), technique_);
     form().addRow(tr("Done when"), cue_);

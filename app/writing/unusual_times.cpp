@@ -20,17 +20,18 @@ bool isUnusual(const Step& step, const Technique* usual) {
 
 }  // namespace
 
-QStringList unusualTimes(const Dish& dish, const QLocale& locale) {
-    QStringList sentences;
+std::vector<UnusualTime> unusualTimes(const Dish& dish, const QLocale& locale) {
+    std::vector<UnusualTime> sentences;
     for (const Component& component : dish.components) {
         for (const Step& step : component.steps) {
             const Technique* usual = findTechnique(step.technique);
             if (isUnusual(step, usual)) {
-                sentences << Text::tr("To know: “%1” takes %2; usual for it are %3 to %4.")
-                                 .arg(QString::fromStdString(step.name),
-                                      durationText(step.time.likely, locale),
-                                      durationText(usual->least, locale),
-                                      durationText(usual->most, locale));
+                sentences.push_back(
+                    {step.id, Text::tr("To know: “%1” takes %2; usual for it are %3 to %4.")
+                                  .arg(QString::fromStdString(step.name),
+                                       durationText(step.time.likely, locale),
+                                       durationText(usual->least, locale),
+                                       durationText(usual->most, locale))});
             }
         }
     }

@@ -1,14 +1,20 @@
 #pragma once
 
 #include <QLocale>
-#include <QStringList>
+#include <QString>
+#include <vector>
 
 #include "model/dish.h"
 
 namespace rangeline {
 
+struct UnusualTime {
+    StepId step;
+    QString text;  ///< a sentence
+};
+
 /// Steps whose likely time is outside what their technique usually takes, a sentence each: worth
 /// knowing, never a refusal.
-QStringList unusualTimes(const Dish& dish, const QLocale& locale);
+std::vector<UnusualTime> unusualTimes(const Dish& dish, const QLocale& locale);
 
 }  // namespace rangeline

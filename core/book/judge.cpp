@@ -1,54 +1,10 @@
 #include "book/judge.h"
 
 #include "model/validate.h"
+#include "model/validate_alone.h"
 
 namespace rangeline {
 namespace {
-
-Lesson lessonAround(Kitchen kitchen) {
-    Lesson lesson;
-    lesson.head.servingTime = "2000-01-01T12:00";
-    lesson.head.zone = "UTC";
-    if (kitchen.cooks.empty()) {
-        kitchen.cooks.emplace_back().id = {"cook"};
-    }
-    lesson.head.crew = {kitchen.cooks.front().id};
-    lesson.kitchen = std::move(kitchen);
-    return lesson;
-}
-
-void addPool(Kitchen& kitchen, const PoolNeed& need, const char* kind) {
-    for (const Pool& pool : kitchen.pools) {
-        if (pool.id == need.pool) {
-            return;
-        }
-    }
-    Pool pool;
-    pool.id = need.pool;
-    pool.kind = kind;
-    kitchen.pools.push_back(std::move(pool));
-}
-
-/// Where the food of cold storage stands must keep cold; the other pools may be of any kind.
-Kitchen kitchenFor(const Dish& dish) {
-    Kitchen kitchen;
-    for (const Component& component : dish.components) {
-        for (const Step& step : component.steps) {
-            if (step.after.place) {
-                addPool(kitchen, *step.after.place,
-                        step.after.storage == Storage::Cold ? "fridge-shelf" : "counter");
-            }
-        }
-    }
-    for (const Component& component : dish.components) {
-        for (const Step& step : component.steps) {
-            for (const PoolNeed& need : step.pools) {
-                addPool(kitchen, need, "counter");
-            }
-        }
-    }
-    return kitchen;
-}
 
 std::optional<Fault> firstOf(std::vector<Fault> faults) {
     return faults.empty() ? std::nullopt : std::optional(std::move(faults.front()));
@@ -57,13 +13,11 @@ std::optional<Fault> firstOf(std::vector<Fault> faults) {
 }  // namespace
 
 std::optional<Fault> judgeDish(const Dish& dish) {
-    Lesson lesson = lessonAround(kitchenFor(dish));
-    lesson.servings.push_back({dish, 1, {}});
-    return judgeLesson(lesson);
+    return firstOf(validateDish(dish, 1));
 }
 
 std::optional<Fault> judgeKitchen(const Kitchen& kitchen) {
-    return judgeLesson(lessonAround(kitchen));
+    return firstOf(validateKitchenAlone(kitchen, 1));
 }
 
 std::optional<Fault> judgeLesson(const Lesson& lesson) {

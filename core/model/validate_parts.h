@@ -35,7 +35,7 @@ void validateKitchen(ValueChecks& checks, const Kitchen& kitchen);
 void validateServings(ValueChecks& checks, const Lesson& lesson, const StepIndex& steps);
 void validateStep(ValueChecks& checks, const Place& place, const Step& step, const Kitchen& kitchen,
                   const StepIndex& steps);
-/// Cycles. Requires that the references of all steps and links are good.
+/// Cycles. Requires checks.namesAreSound() after all steps and links.
 void validateOrder(ValueChecks& checks, const Lesson& lesson, const StepIndex& steps);
 void validateChoices(ValueChecks& checks, const Lesson& lesson, const StepIndex& steps);
 /// Placements may name steps and equipment that are gone; their values must be sound.

@@ -1,6 +1,7 @@
 #include "model/validate_values.h"
 
 #include <algorithm>
+#include <array>
 
 #include "model/characters.h"
 #include "model/quantity_text.h"
@@ -12,6 +13,14 @@ constexpr std::size_t longestText = 10'000;
 constexpr std::size_t longestId = 100;
 
 }  // namespace
+
+bool ValueChecks::namesAreSound() const {
+    constexpr std::array unsound{FaultCode::UnknownReference, FaultCode::DuplicateId,
+                                 FaultCode::OutOfRange, FaultCode::TooMany};
+    return !full() && std::ranges::none_of(faults_, [&](const Fault& fault) {
+        return std::ranges::find(unsound, fault.code) != unsound.end();
+    });
+}
 
 void ValueChecks::report(const Place& place, FaultCode code, std::vector<std::string> figures) {
     if (!full()) {

@@ -27,6 +27,8 @@ class ValueChecks {
 
     bool full() const { return faults_.size() >= limit_; }
     bool none() const { return faults_.empty(); }
+    /// Nothing was left out, and what is named is there, once, and within its range.
+    bool namesAreSound() const;
     std::vector<Fault> take() { return std::move(faults_); }
     Units units() const { return units_; }
 

@@ -66,6 +66,28 @@ TEST(ValidateOrder, CarryingOnInACircleIsNamed) {
     EXPECT_EQ(validate(b.lesson), std::vector<Fault>{circle(1, "b > c > b")});
 }
 
+TEST(ValidateOrder, ACircleIsNamedBesideOtherFaults) {
+    LessonBuilder b = threeSteps();
+    b.uses("b", "a");
+    b.uses("a", "b");
+    b.get("c").heat = BurnerHeat{};
+    const std::vector<Fault> faults = validate(b.lesson);
+    ASSERT_EQ(faults.size(), 2U);
+    EXPECT_EQ(faults[0].code, FaultCode::NeedsVessel);
+    EXPECT_EQ(faults[1], circle(0, "a > b > a"));
+}
+
+TEST(ValidateOrder, ACircleThroughAStepThatIsNotThereIsNotLookedFor) {
+    LessonBuilder b = threeSteps();
+    b.uses("b", "gone");
+    b.get("c").heat = BurnerHeat{};
+    for (const std::size_t limit : {std::size_t{1}, std::size_t{20}}) {
+        for (const Fault& fault : validate(b.lesson, limit)) {
+            EXPECT_NE(fault.code, FaultCode::CycleInSteps);
+        }
+    }
+}
+
 TEST(ValidateOrder, LinksThatGoRoundInMoreThanNoTimeAreNamed) {
     LessonBuilder b = threeSteps();
     b.uses("b", "a");

@@ -107,9 +107,47 @@ TEST_F(Editor, AProblemIsSaidWithItsStep) {
     type("The next step", "Fry the leeks");
     choose("In or on", "nothing");
     EXPECT_FALSE(keep().isEnabled());
-    const auto labels = editor_.findChildren<QLabel*>();
-    EXPECT_TRUE(std::ranges::any_of(
-        labels, [](const QLabel* label) { return label->text().contains("“Fry the leeks”"); }));
+    auto* problems = editor_.findChild<ProblemList*>();
+    ASSERT_EQ(problems->count(), 1);
+    EXPECT_TRUE(problems->item(0)->text().startsWith("“Fry the leeks”: it is on a burner"));
+}
+
+TEST_F(Editor, AllProblemsAreListedMarkedAndLeadToTheirField) {
+    type("The next step", "Fry the leeks");
+    choose("In or on", "nothing");
+    type("The next step", "Fry the onions");
+    choose("In or on", "nothing");
+    type("The next step", "Serve");
+    auto* problems = editor_.findChild<ProblemList*>();
+    ASSERT_EQ(problems->count(), 2);
+    auto* tree = findNamed<QTreeWidget>(editor_, "Components and steps");
+    EXPECT_FALSE(tree->topLevelItem(0)->child(0)->icon(0).isNull());
+    EXPECT_TRUE(tree->topLevelItem(0)->child(2)->icon(0).isNull());
+    problems->setCurrentRow(0);
+    QTest::keyClick(problems, Qt::Key_Return);
+    auto* pan = findNamed<QComboBox>(editor_, "In or on");
+    EXPECT_TRUE(pan->hasFocus());
+    EXPECT_EQ(tree->currentItem()->text(0), "Fry the leeks");
+    EXPECT_TRUE(pan->accessibleDescription().contains("needs a pan"));
+    choose("In or on", "skillet");
+    EXPECT_EQ(problems->count(), 1);
+    EXPECT_TRUE(pan->accessibleDescription().isEmpty());
+}
+
+TEST_F(Editor, WhatWasTakenBackCanBeBroughtAgainUntilTheNextChange) {
+    type("The next step", "Season");
+    type("The next step", "Serve");
+    const Dish written = editor_.dish();
+    editor_.undo();
+    editor_.undo();
+    editor_.redo();
+    editor_.redo();
+    EXPECT_EQ(editor_.dish(), written);
+    editor_.undo();
+    type("The next step", "Rest");
+    const Dish other = editor_.dish();
+    editor_.redo();
+    EXPECT_EQ(editor_.dish(), other);
 }
 
 TEST_F(Editor, IngredientsAreTypedAsLines) {

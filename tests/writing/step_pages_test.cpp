@@ -64,6 +64,10 @@ class Pages : public ::testing::Test {
     }
     const Step& step(std::size_t number) { return editor_.dish().components[0].steps.at(number); }
     bool isSaid(const QString& words) {
+        const auto* problems = editor_.findChild<ProblemList*>();
+        if (!problems->findItems(words, Qt::MatchContains).isEmpty()) {
+            return true;
+        }
         const auto labels = editor_.findChildren<QLabel*>();
         return std::ranges::any_of(
             labels, [&](const QLabel* label) { return label->text().contains(words); });

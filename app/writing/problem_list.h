@@ -1,0 +1,31 @@
+#pragma once
+
+#include <QListWidget>
+#include <vector>
+
+#include "writing/problems.h"
+
+namespace rangeline {
+
+/// All problems, one a line; gone while there are none. Clicking one, or Enter, leads to it.
+class ProblemList : public QListWidget {
+    Q_OBJECT
+
+  public:
+    explicit ProblemList(QWidget* parent = nullptr);
+
+    void show(std::vector<Problem> problems);
+
+  Q_SIGNALS:
+    void wanted(const rangeline::Problem& problem);
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    void go(int row);
+
+    std::vector<Problem> problems_;
+};
+
+}  // namespace rangeline

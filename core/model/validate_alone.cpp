@@ -1,0 +1,69 @@
+#include "model/validate_alone.h"
+
+#include "model/validate.h"
+
+namespace rangeline {
+namespace {
+
+void addPool(Kitchen& kitchen, const PoolNeed& need, const char* kind) {
+    for (const Pool& pool : kitchen.pools) {
+        if (pool.id == need.pool) {
+            return;
+        }
+    }
+    Pool pool;
+    pool.id = need.pool;
+    pool.kind = kind;
+    kitchen.pools.push_back(std::move(pool));
+}
+
+/// Where the food of cold storage stands must keep cold; the other pools may be of any kind.
+Kitchen kitchenFor(const Dish& dish) {
+    Kitchen kitchen;
+    for (const Component& component : dish.components) {
+        for (const Step& step : component.steps) {
+            if (step.after.place) {
+                addPool(kitchen, *step.after.place,
+                        step.after.storage == Storage::Cold ? "fridge-shelf" : "counter");
+            }
+        }
+    }
+    for (const Component& component : dish.components) {
+        for (const Step& step : component.steps) {
+            for (const PoolNeed& need : step.pools) {
+                addPool(kitchen, need, "counter");
+            }
+        }
+    }
+    return kitchen;
+}
+
+}  // namespace
+
+Lesson lessonIn(Kitchen kitchen) {
+    Lesson lesson;
+    lesson.head.servingTime = "2000-01-01T12:00";
+    lesson.head.zone = "UTC";
+    if (kitchen.cooks.empty()) {
+        kitchen.cooks.emplace_back().id = {"cook"};
+    }
+    lesson.head.crew = {kitchen.cooks.front().id};
+    lesson.kitchen = std::move(kitchen);
+    return lesson;
+}
+
+Lesson lessonOf(const Dish& dish) {
+    Lesson lesson = lessonIn(kitchenFor(dish));
+    lesson.servings.push_back({dish, 1, {}});
+    return lesson;
+}
+
+std::vector<Fault> validateDish(const Dish& dish, std::size_t limit) {
+    return validate(lessonOf(dish), limit);
+}
+
+std::vector<Fault> validateKitchenAlone(const Kitchen& kitchen, std::size_t limit) {
+    return validate(lessonIn(kitchen), limit);
+}
+
+}  // namespace rangeline
