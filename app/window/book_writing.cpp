@@ -5,6 +5,9 @@
 #include <QFileInfo>
 #include <QInputDialog>
 #include <QMessageBox>
+#include <QPushButton>
+#include <type_traits>
+#include <utility>
 
 #include "book/library.h"
 #include "exchange/lesson_file.h"
@@ -17,9 +20,132 @@
 #include "writing/kitchen_editor.h"
 
 namespace rangeline {
+namespace {
+
+/// What is in the book needs no draft any more; what could not be put there does.
+std::optional<BookFault> ended(Book& book, const DraftKey& key, std::optional<BookFault> fault) {
+    if (!fault) {
+        fault = forgetDraft(book, key);
+    }
+    return fault ? fault : endDraft(book);
+}
+
+}  // namespace
 
 BookWriting::BookWriting(BookDesk& desk, const QLocale& locale, QWidget& window)
-    : QObject(&window), desk_(desk), locale_(locale), window_(window) {}
+    : QObject(&window), desk_(desk), locale_(locale), window_(window) {
+    connect(&desk_, &BookDesk::stateChanged, this, &BookWriting::lookForInterrupted);
+    connect(&desk_, &BookDesk::bookOpened, this, [this] { looked_ = false; });
+}
+
+/// Once for each book, as soon as it takes changes.
+void BookWriting::lookForInterrupted() {
+    if (looked_ || !desk_.isWritable()) {
+        return;
+    }
+    looked_ = true;
+    desk_.book()->ask([](Book& book) { return interruptedDraft(book); },
+                      [this](const std::optional<DraftKey>& key) {
+                          if (key) {
+                              offerInterrupted(*key);
+                          }
+                      });
+}
+
+void BookWriting::offerInterrupted(const DraftKey& key) {
+    const bool dish = key.sort == DraftSort::Dish;
+    auto* box = new QMessageBox(QMessageBox::Question, tr("Not finished"),
+                                dish ? tr("A dish was being written when the program ended.")
+                                     : tr("A kitchen was being written when the program ended."),
+                                QMessageBox::NoButton, &window_);
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    const auto* goOn = box->addButton(tr("Go &on writing"), QMessageBox::AcceptRole);
+    box->addButton(tr("&Later"), QMessageBox::RejectRole);
+    connect(box, &QMessageBox::finished, this, [this, box, goOn, dish, key] {
+        if (box->clickedButton() == goOn) {
+            goingOn_ = true;
+            dish ? writeDishOf(key.item) : writeKitchenOf(key.item);
+        } else {
+            desk_.change(&endDraft);
+        }
+    });
+    box->open();
+}
+
+template <class Editor, class Part>
+void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft) {
+    Editor editor(part, units(), &window_);
+    const bool differs = draft && !(*draft == part);
+    if (differs && (std::exchange(goingOn_, false) || asksToGoOn(draft->name))) {
+        editor.goOnWith(std::move(*draft));
+    }
+    const auto current = [&editor] {
+        if constexpr (std::is_same_v<Part, Dish>) {
+            return editor.dish();
+        } else {
+            return editor.kitchen();
+        }
+    };
+    const auto keepIt = [this, key, current] {
+        desk_.book()->ask(
+            [key, written = current()](Book& book) { return keepDraft(book, key, written); },
+            [this](const std::optional<BookFault>& fault) {
+                if (fault) {
+                    desk_.sayFault(*fault);
+                }
+            });
+    };
+    if constexpr (std::is_same_v<Part, Dish>) {
+        connect(&editor, &Editor::dishChanged, this, keepIt);
+    } else {
+        connect(&editor, &Editor::kitchenChanged, this, keepIt);
+    }
+    const bool accepted = editor.exec() == QDialog::Accepted;
+    if (accepted) {
+        keep(current(), key);
+        return;
+    }
+    desk_.book()->ask(
+        [key, later = editor.isLeftForLater()](Book& book) {
+            if (!later) {
+                forgetDraft(book, key);
+            }
+            return endDraft(book);
+        },
+        [](const std::optional<BookFault>&) {});
+}
+
+bool BookWriting::asksToGoOn(const std::string& name) {
+    QMessageBox box(
+        QMessageBox::Question, tr("Not finished"),
+        tr("“%1” was begun and is not kept in the book yet.").arg(QString::fromStdString(name)),
+        QMessageBox::NoButton, &window_);
+    const auto* goOn = box.addButton(tr("Go &on with it"), QMessageBox::AcceptRole);
+    box.addButton(tr("Begin a&new"), QMessageBox::RejectRole);
+    box.exec();
+    return box.clickedButton() == goOn;
+}
+
+/// The part and what was written at it and not kept; `what` makes or reads the part.
+template <class Editor, class Part, class Make>
+void BookWriting::open(const DraftKey& key, Make make) {
+    using Both = std::pair<Part, std::optional<Part>>;
+    desk_.book()->ask(
+        [key, make](Book& book) -> Result<Both, BookFault> {
+            Result<Part, BookFault> part = make(book);
+            return part.ok() ? Result<Both, BookFault>(
+                                   Both{std::move(part.value()), readDraft<Part>(book, key)})
+                             : part.error();
+        },
+        [this, key](Result<Both, BookFault> read) {
+            if (read.ok()) {
+                edit<Editor, Part>(std::move(read.value().first), key,
+                                   std::move(read.value().second));
+            } else {
+                desk_.sayFault(read.error());
+            }
+        });
+}
 
 Units BookWriting::units() const {
     return locale_.measurementSystem() == QLocale::MetricSystem ? Units::Metric
@@ -27,25 +153,19 @@ Units BookWriting::units() const {
 }
 
 void BookWriting::writeDish() {
-    editDish(newDish(tr("New dish").toStdString()), {});
+    writeDishOf({});
 }
 
 void BookWriting::changeDish(ItemId item) {
-    desk_.book()->ask([item](Book& book) { return book.dish(item); },
-                      [this, item](Result<Dish, BookFault> dish) {
-                          if (dish.ok()) {
-                              editDish(std::move(dish.value()), item);
-                          } else {
-                              desk_.sayFault(dish.error());
-                          }
-                      });
+    writeDishOf(item);
 }
 
-void BookWriting::editDish(Dish dish, std::optional<ItemId> item) {
-    DishEditor editor(std::move(dish), units(), &window_);
-    if (editor.exec() == QDialog::Accepted) {
-        keep(editor.dish(), item);
-    }
+void BookWriting::writeDishOf(std::optional<ItemId> item) {
+    const Dish fresh = newDish(tr("New dish").toStdString());
+    open<DishEditor, Dish>({DraftSort::Dish, item},
+                           [item, fresh](Book& book) -> Result<Dish, BookFault> {
+                               return item ? book.dish(*item) : Result<Dish, BookFault>(fresh);
+                           });
 }
 
 void BookWriting::keepBy(const std::function<std::optional<BookFault>(Book&)>& write,
@@ -60,27 +180,31 @@ void BookWriting::keepBy(const std::function<std::optional<BookFault>(Book&)>& w
     });
 }
 
-void BookWriting::keep(const Dish& dish, std::optional<ItemId> item) {
+void BookWriting::keep(const Dish& dish, const DraftKey& key) {
     keepBy(
-        [dish, item](Book& book) -> std::optional<BookFault> {
-            if (item) {
-                return replaceDish(book, *item, dish);
+        [dish, key](Book& book) -> std::optional<BookFault> {
+            if (key.item) {
+                return ended(book, key, replaceDish(book, *key.item, dish));
             }
             const auto added = addDish(book, dish);
-            return added.ok() ? std::nullopt : std::optional(added.error());
+            return ended(book, key, added.ok() ? std::nullopt : std::optional(added.error()));
         },
-        tr("“%1” is a dish of the book now; New lesson serves it.")
-            .arg(QString::fromStdString(dish.name)));
+        isThereNow(dish));
 }
 
-void BookWriting::keep(const Kitchen& kitchen, std::optional<ItemId> item) {
+QString BookWriting::isThereNow(const Dish& dish) const {
+    return tr("“%1” is a dish of the book now; New lesson serves it.")
+        .arg(QString::fromStdString(dish.name));
+}
+
+void BookWriting::keep(const Kitchen& kitchen, const DraftKey& key) {
     keepBy(
-        [kitchen, item](Book& book) -> std::optional<BookFault> {
-            if (item) {
-                return replaceKitchen(book, *item, kitchen);
+        [kitchen, key](Book& book) -> std::optional<BookFault> {
+            if (key.item) {
+                return ended(book, key, replaceKitchen(book, *key.item, kitchen));
             }
             const auto added = addKitchen(book, kitchen);
-            return added.ok() ? std::nullopt : std::optional(added.error());
+            return ended(book, key, added.ok() ? std::nullopt : std::optional(added.error()));
         },
         tr("“%1” is a kitchen of the book now; New lesson offers it.")
             .arg(QString::fromStdString(kitchen.name)));
@@ -97,26 +221,23 @@ void BookWriting::writeKitchen() {
         tr("Which is nearest to yours? All of it can be changed."), names, 0, false, &chosen);
     if (chosen) {
         const auto number = static_cast<std::size_t>(names.indexOf(name));
-        editKitchen(startingKitchens()[number].make(), {});
+        openKitchen({}, startingKitchens()[number].make());
     }
 }
 
 void BookWriting::changeKitchen(ItemId item) {
-    desk_.book()->ask([item](Book& book) { return book.kitchen(item); },
-                      [this, item](Result<Kitchen, BookFault> kitchen) {
-                          if (kitchen.ok()) {
-                              editKitchen(std::move(kitchen.value()), item);
-                          } else {
-                              desk_.sayFault(kitchen.error());
-                          }
-                      });
+    writeKitchenOf(item);
 }
 
-void BookWriting::editKitchen(Kitchen kitchen, std::optional<ItemId> item) {
-    KitchenEditor editor(std::move(kitchen), units(), &window_);
-    if (editor.exec() == QDialog::Accepted) {
-        keep(editor.kitchen(), item);
-    }
+void BookWriting::writeKitchenOf(std::optional<ItemId> item) {
+    openKitchen(item, startingKitchens().front().make());
+}
+
+void BookWriting::openKitchen(std::optional<ItemId> item, const Kitchen& fresh) {
+    open<KitchenEditor, Kitchen>(
+        {DraftSort::Kitchen, item}, [item, fresh](Book& book) -> Result<Kitchen, BookFault> {
+            return item ? book.kitchen(*item) : Result<Kitchen, BookFault>(fresh);
+        });
 }
 
 void BookWriting::fetchRecipe() {
@@ -143,7 +264,13 @@ void BookWriting::takeRecipe(const QString& path) {
     }
     RecipePreview preview(std::move(read.value()), locale_, &window_);
     if (preview.exec() == QDialog::Accepted) {
-        keep(preview.chosen().dish, {});
+        const Dish dish = preview.chosen().dish;
+        keepBy(
+            [dish](Book& book) -> std::optional<BookFault> {
+                const auto added = addDish(book, dish);
+                return added.ok() ? std::nullopt : std::optional(added.error());
+            },
+            isThereNow(dish));
     }
 }
 

@@ -7,6 +7,7 @@
 #include <functional>
 
 #include "library/book_desk.h"
+#include "window/drafts.h"
 
 namespace rangeline {
 
@@ -27,10 +28,19 @@ class BookWriting : public QObject {
 
   private:
     void takeRecipe(const QString& path);
-    void editKitchen(Kitchen kitchen, std::optional<ItemId> item);
-    void editDish(Dish dish, std::optional<ItemId> item);
-    void keep(const Dish& dish, std::optional<ItemId> item);
-    void keep(const Kitchen& kitchen, std::optional<ItemId> item);
+    void lookForInterrupted();
+    void offerInterrupted(const DraftKey& key);
+    bool asksToGoOn(const std::string& name);
+    void writeDishOf(std::optional<ItemId> item);
+    void writeKitchenOf(std::optional<ItemId> item);
+    void openKitchen(std::optional<ItemId> item, const Kitchen& fresh);
+    template <class Editor, class Part, class Make>
+    void open(const DraftKey& key, Make make);
+    template <class Editor, class Part>
+    void edit(Part part, const DraftKey& key, std::optional<Part> draft);
+    void keep(const Dish& dish, const DraftKey& key);
+    void keep(const Kitchen& kitchen, const DraftKey& key);
+    QString isThereNow(const Dish& dish) const;
     /// Writes, then lists the book anew and says so, or says why not.
     void keepBy(const std::function<std::optional<BookFault>(Book&)>& write, const QString& done);
     Units units() const;
@@ -38,6 +48,8 @@ class BookWriting : public QObject {
     BookDesk& desk_;
     QLocale locale_;
     QWidget& window_;
+    bool looked_ = false;   ///< for what was interrupted, in this book
+    bool goingOn_ = false;  ///< that was wanted already
 };
 
 }  // namespace rangeline

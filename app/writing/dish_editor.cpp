@@ -3,7 +3,6 @@
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QKeyEvent>
-#include <QMessageBox>
 #include <QShortcut>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -11,6 +10,7 @@
 
 #include "writing/dish_changes.h"
 #include "writing/field_keys.h"
+#include "writing/leaving.h"
 
 namespace rangeline {
 
@@ -157,13 +157,20 @@ void DishEditor::change(const std::function<void(Dish&)>& how) {
     showAll();
 }
 
+void DishEditor::goOnWith(Dish written) {
+    history_.changed(std::exchange(dish_, std::move(written)));
+    showTurned();
+}
+
 void DishEditor::undo() {
     history_.undo(dish_);
+    Q_EMIT dishChanged();
     showTurned();
 }
 
 void DishEditor::redo() {
     history_.redo(dish_);
+    Q_EMIT dishChanged();
     showTurned();
 }
 
@@ -267,10 +274,13 @@ void DishEditor::keyPressEvent(QKeyEvent* event) {
 }
 
 void DishEditor::reject() {
-    const bool lost = !(dish_ == original_);
-    if (!lost || QMessageBox::question(this, tr("Leave the dish?"),
-                                       tr("What you changed is not in the book. Give it up?")) ==
-                     QMessageBox::Yes) {
+    if (dish_ == original_) {
+        QDialog::reject();
+        return;
+    }
+    const Leaving leaving = askHowToLeave(this, tr("Leave the dish?"));
+    leftForLater_ = leaving == Leaving::ForLater;
+    if (leaving != Leaving::GoOn) {
         QDialog::reject();
     }
 }

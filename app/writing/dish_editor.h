@@ -31,6 +31,10 @@ class DishEditor : public QDialog {
     void redo();
     /// Asks first where something would be lost.
     void reject() override;
+    /// Not kept and not given up: there is to be gone on with it another time.
+    bool isLeftForLater() const { return leftForLater_; }
+    /// The dish is `written` as of an earlier time, of which nothing is kept yet.
+    void goOnWith(Dish written);
 
   Q_SIGNALS:
     void dishChanged();
@@ -71,6 +75,7 @@ class DishEditor : public QDialog {
     QPushButton* redo_ = nullptr;
     QPushButton* keep_ = nullptr;
     QString refused_;
+    bool leftForLater_ = false;
 };
 
 }  // namespace rangeline

@@ -3,11 +3,11 @@
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QKeyEvent>
-#include <QMessageBox>
 #include <QRegularExpression>
 #include <QShortcut>
 #include <QVBoxLayout>
 #include <utility>
+#include "writing/leaving.h"
 
 namespace rangeline {
 
@@ -82,13 +82,20 @@ void KitchenEditor::change(Kitchen changed) {
     showAll();
 }
 
+void KitchenEditor::goOnWith(Kitchen written) {
+    history_.changed(std::exchange(kitchen_, std::move(written)));
+    showTurned();
+}
+
 void KitchenEditor::undo() {
     history_.undo(kitchen_);
+    Q_EMIT kitchenChanged();
     showTurned();
 }
 
 void KitchenEditor::redo() {
     history_.redo(kitchen_);
+    Q_EMIT kitchenChanged();
     showTurned();
 }
 
@@ -133,10 +140,13 @@ void KitchenEditor::keyPressEvent(QKeyEvent* event) {
 }
 
 void KitchenEditor::reject() {
-    const bool lost = !(kitchen_ == original_);
-    if (!lost || QMessageBox::question(this, tr("Leave the kitchen?"),
-                                       tr("What you changed is not in the book. Give it up?")) ==
-                     QMessageBox::Yes) {
+    if (kitchen_ == original_) {
+        QDialog::reject();
+        return;
+    }
+    const Leaving leaving = askHowToLeave(this, tr("Leave the kitchen?"));
+    leftForLater_ = leaving == Leaving::ForLater;
+    if (leaving != Leaving::GoOn) {
         QDialog::reject();
     }
 }

@@ -25,6 +25,10 @@ class KitchenEditor : public QDialog {
     void redo();
     /// Asks first where something would be lost.
     void reject() override;
+    /// Not kept and not given up: there is to be gone on with it another time.
+    bool isLeftForLater() const { return leftForLater_; }
+    /// The kitchen is `written` as of an earlier time, of which nothing is kept yet.
+    void goOnWith(Kitchen written);
 
   Q_SIGNALS:
     void kitchenChanged();
@@ -51,6 +55,7 @@ class KitchenEditor : public QDialog {
     QPushButton* redo_ = nullptr;
     QPushButton* keep_ = nullptr;
     QString refused_;
+    bool leftForLater_ = false;
 };
 
 }  // namespace rangeline
