@@ -229,7 +229,8 @@ std::optional<Literal> Search::goalDecision(const Goal& goal) {
     // Also with the limit decided: beyond the limit nothing is below the limit.
     const Value low = engine_.low(goal.objective);
     bound_ = std::max(bound_, low);
-    if (restarts_ % raiseEvery_ == raiseEvery_ - 1) {
+    // Without a plan half of those restarts are left free, to find one.
+    if (restarts_ % raiseEvery_ == raiseEvery_ - 1 && (found_ || restarts_ % 4 != 3)) {
         // Each refutation doubles the step, so that a bound far off is soon reached.
         raiseBy_ = low > raisedTo_ ? 2 * raiseBy_ + engine_.stepOf(goal.objective) : 0;
         raisedTo_ = std::min(low + raiseBy_, engine_.high(goal.objective));
