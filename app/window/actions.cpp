@@ -27,9 +27,9 @@ QAction* make(QMainWindow& window, const QString& text, const QString& tip,
 }  // namespace
 
 Actions::Actions(QMainWindow& window)
-    : library(make(window, Text::tr("Show the &book"),
-                   Text::tr("Lessons, dishes and kitchens of the book"),
-                   QKeySequence(Qt::CTRL | Qt::Key_B))),
+    : showBook(make(window, Text::tr("Show the &book"),
+                    Text::tr("Lessons, dishes and kitchens of the book"),
+                    QKeySequence(Qt::CTRL | Qt::Key_B))),
       newLesson(make(window, Text::tr("&New lesson ..."),
                      Text::tr("Make a lesson of dishes and a kitchen of the book"),
                      QKeySequence::New)),
@@ -110,7 +110,7 @@ std::vector<QAction*> Actions::ofTimeline() const {
 }
 
 void Actions::fillBookMenu(QMenu& menu) {
-    menu.addActions({library, newLesson, writeDish, writeKitchen, recipe});
+    menu.addActions({showBook, newLesson, writeDish, writeKitchen, recipe});
     menu.addSeparator();
     menu.addAction(open);
     recent = menu.addMenu(Text::tr("Opened &lately"));
@@ -146,7 +146,7 @@ void Actions::fillToolBar(QMainWindow& window) {
     bar->setObjectName(QStringLiteral("tools"));
     bar->setMovable(false);
     bar->setContextMenuPolicy(Qt::PreventContextMenu);
-    bar->addActions({library, newLesson, open, print});
+    bar->addActions({showBook, newLesson, open, print});
     bar->addSeparator();
     bar->addActions({undo, redo});
     bar->addSeparator();
@@ -167,9 +167,9 @@ void Actions::fillToolBar(QMainWindow& window) {
 
 void Actions::drawIcons(const QPalette& palette) {
     const std::pair<QAction*, const char*> icons[] = {
-        {library, "book"}, {newLesson, "new"}, {open, "open"},   {print, "print"},
-        {undo, "undo"},    {redo, "redo"},     {head, "lesson"}, {arrange, "arrange"},
-        {pin, "pin"},      {closer, "closer"}, {wider, "wider"}, {fit, "fit"}};
+        {showBook, "book"}, {newLesson, "new"}, {open, "open"},   {print, "print"},
+        {undo, "undo"},     {redo, "redo"},     {head, "lesson"}, {arrange, "arrange"},
+        {pin, "pin"},       {closer, "closer"}, {wider, "wider"}, {fit, "fit"}};
     for (const auto& [action, name] : icons) {
         action->setIcon(makeIcon(QString::fromLatin1(name), palette));
     }

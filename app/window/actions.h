@@ -12,7 +12,7 @@ struct Actions {
     /// Made in the window, without menus.
     explicit Actions(QMainWindow& window);
 
-    QAction* library;
+    QAction* showBook;
     QAction* newLesson;
     QAction* writeDish;
     QAction* writeKitchen;

@@ -44,7 +44,7 @@ void MainWindow::buildBook() {
 }
 
 void MainWindow::connectBook() {
-    connect(actions_.library, &QAction::triggered, this, &MainWindow::turnBook);
+    connect(actions_.showBook, &QAction::triggered, this, &MainWindow::turnBook);
     connect(actions_.samples, &QAction::triggered, this, [this] {
         if (mayLeave()) {
             desk_->openSamples();
@@ -153,8 +153,9 @@ void MainWindow::showKept() {
     const LessonJournal& journal = desk_->journal();
     const bool inBook = journal.lesson().has_value();
     const bool library = pages_->currentIndex() == libraryPage;
-    actions_.library->setEnabled(desk_->book() != nullptr);
-    actions_.library->setText(library && inBook ? tr("&Back to the lesson") : tr("Show the &book"));
+    actions_.showBook->setEnabled(desk_->book() != nullptr);
+    actions_.showBook->setText(library && inBook ? tr("&Back to the lesson")
+                                                 : tr("Show the &book"));
     actions_.bookCopy->setEnabled(desk_->book() != nullptr);
     actions_.newLesson->setEnabled(desk_->isWritable());
     actions_.recipe->setEnabled(desk_->isWritable());
