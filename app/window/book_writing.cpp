@@ -75,8 +75,9 @@ void BookWriting::offerInterrupted(const DraftKey& key) {
 template <class Editor, class Part>
 void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft) {
     Editor editor(part, units(), &window_);
+    const bool wanted = std::exchange(goingOn_, false);
     const bool differs = draft && !(*draft == part);
-    if (differs && (std::exchange(goingOn_, false) || asksToGoOn(draft->name))) {
+    if (differs && (wanted || asksToGoOn(draft->name))) {
         editor.goOnWith(std::move(*draft));
     }
     const auto current = [&editor] {
@@ -142,6 +143,7 @@ void BookWriting::open(const DraftKey& key, Make make) {
                 edit<Editor, Part>(std::move(read.value().first), key,
                                    std::move(read.value().second));
             } else {
+                goingOn_ = false;
                 desk_.sayFault(read.error());
             }
         });
