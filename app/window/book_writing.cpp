@@ -74,10 +74,14 @@ void BookWriting::offerInterrupted(const DraftKey& key) {
 
 template <class Editor, class Part>
 void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft) {
-    Editor editor(part, units(), &window_);
     const bool wanted = std::exchange(goingOn_, false);
     const bool differs = draft && !(*draft == part);
-    if (differs && (wanted || asksToGoOn(draft->name))) {
+    const auto goesOn = differs && !wanted ? asksToGoOn(draft->name) : std::optional(differs);
+    if (!goesOn) {
+        return;
+    }
+    Editor editor(part, units(), &window_);
+    if (*goesOn) {
         editor.goOnWith(std::move(*draft));
     }
     const auto current = [&editor] {
@@ -116,15 +120,17 @@ void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft
         [](const std::optional<BookFault>&) {});
 }
 
-bool BookWriting::asksToGoOn(const std::string& name) {
+/// Whether to go on with the draft or begin anew; neither where the question is left.
+std::optional<bool> BookWriting::asksToGoOn(const std::string& name) {
     QMessageBox box(
         QMessageBox::Question, tr("Not finished"),
         tr("“%1” was begun and is not kept in the book yet.").arg(QString::fromStdString(name)),
-        QMessageBox::NoButton, &window_);
+        QMessageBox::Cancel, &window_);
     const auto* goOn = box.addButton(tr("Go &on with it"), QMessageBox::AcceptRole);
-    box.addButton(tr("Begin a&new"), QMessageBox::RejectRole);
+    const auto* anew = box.addButton(tr("Begin a&new"), QMessageBox::DestructiveRole);
     box.exec();
-    return box.clickedButton() == goOn;
+    const QAbstractButton* clicked = box.clickedButton();
+    return clicked == goOn || clicked == anew ? std::optional(clicked == goOn) : std::nullopt;
 }
 
 /// The part and what was written at it and not kept; `what` makes or reads the part.

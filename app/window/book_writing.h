@@ -30,7 +30,7 @@ class BookWriting : public QObject {
     void takeRecipe(const QString& path);
     void lookForInterrupted();
     void offerInterrupted(const DraftKey& key);
-    bool asksToGoOn(const std::string& name);
+    std::optional<bool> asksToGoOn(const std::string& name);
     void writeDishOf(std::optional<ItemId> item);
     void writeKitchenOf(std::optional<ItemId> item);
     void openKitchen(std::optional<ItemId> item, const Kitchen& fresh);
