@@ -40,7 +40,8 @@ struct Words<Storage> {
 template <>
 struct Words<Scaling> {
     static constexpr std::array list{std::pair{"with-covers", Scaling::WithCovers},
-                                     std::pair{"fixed", Scaling::Fixed}};
+                                     std::pair{"fixed", Scaling::Fixed},
+                                     std::pair{"seasoning", Scaling::Seasoning}};
 };
 template <>
 struct Words<Units> {

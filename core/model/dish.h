@@ -200,7 +200,13 @@ struct Amount {
     friend bool operator==(const Amount&, const Amount&) = default;
 };
 
-enum class Scaling : std::uint8_t { WithCovers, Fixed };
+enum class Scaling : std::uint8_t {
+    WithCovers,
+    Fixed,
+    /// What is tasted for does not go straight: beyond the covers written for it grows by half as
+    /// much, and the cook goes on from there by taste (common practice, no source).
+    Seasoning
+};
 
 struct Ingredient {
     std::string name;

@@ -13,7 +13,7 @@ std::span<const Measure> table() {
         Measure{"tsp", Family::UsVolume, {1}, {0}, {1, 8}},
         Measure{"tbsp", Family::UsVolume, {3}, {1}, {1, 2}},
         Measure{"fl oz", Family::UsVolume, {6}, {0}, {1, 4}},
-        Measure{"cup", Family::UsVolume, {48}, {1, 4}, {1, 8}},
+        Measure{"cup", Family::UsVolume, {48}, {1, 4}, {1, 8}, {1, 3}},
         Measure{"pt", Family::UsVolume, {96}, {0}, {1, 4}},
         Measure{"qt", Family::UsVolume, {192}, {1}, {1, 4}},
         Measure{"gal", Family::UsVolume, {768}, {1}, {1, 4}},
@@ -63,6 +63,17 @@ Rational partOf(std::string_view unit) {
         return measure->part;
     }
     return unit.empty() ? Rational(1, 2) : Rational(1, 4);
+}
+
+/// The nearest number of such parts, at least one; halves upwards.
+Rational nearestOf(const Rational& value, const Rational& part) {
+    const Rational parts = value / part;
+    const std::int64_t nearest = (2 * parts.num() + parts.den()) / (2 * parts.den());
+    return part * Rational(std::max<std::int64_t>(1, nearest));
+}
+
+Rational distance(const Rational& a, const Rational& b) {
+    return a < b ? b + a * Rational(-1) : a + b * Rational(-1);
 }
 
 /// The largest measure of the family of which there is at least its least; those that have none
@@ -136,10 +147,13 @@ Rational roundedToMeasure(const Rational& value, std::string_view unit) {
     if (value <= Rational(0)) {
         return value;
     }
-    const Rational part = partOf(unit);
-    const Rational parts = value / part;
-    const std::int64_t nearest = (2 * parts.num() + parts.den()) / (2 * parts.den());
-    return part * Rational(std::max<std::int64_t>(1, nearest));
+    const Rational rounded = nearestOf(value, partOf(unit));
+    const Measure* measure = findMeasure(unit);
+    if (measure == nullptr || measure->otherPart == Rational(0)) {
+        return rounded;
+    }
+    const Rational other = nearestOf(value, measure->otherPart);
+    return distance(other, value) < distance(rounded, value) ? other : rounded;
 }
 
 Rational roundedUpToMeasure(const Rational& value, std::string_view unit) {

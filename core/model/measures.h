@@ -21,6 +21,7 @@ struct Measure {
     Rational size;   ///< in the family's smallest measure
     Rational least;  ///< fewer than this are told in a smaller measure
     Rational part;   ///< the finest part that is measured of it: common practice, no source
+    Rational otherPart{0};  ///< another that there is a measure for, as thirds of a cup; 0: none
 };
 
 /// All measures, each family from the smallest to the largest.
