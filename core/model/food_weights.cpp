@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <string>
-#include <vector>
 
 #include "model/measures.h"
 
@@ -15,10 +14,10 @@ constexpr std::string_view gnuUnits = "GNU Units 2.22, densities of cooking ingr
 constexpr double ounce = 28.349523125;
 
 /// Words that say nothing about the weight.
-constexpr std::array idleWords{"fresh",  "yellow",  "white",  "red",         "green",    "unsalted",
-                               "salted", "raw",     "whole",  "firm",        "ripe",     "cold",
-                               "fine",   "table",   "sweet",  "granulated",  "all-purpose",
-                               "plain",  "medium",  "peeled", "extra-virgin"};
+constexpr std::string_view idleWords =
+    "fresh,yellow,white,red,unsalted,salted,whole,firm,ripe,cold,fine,table,sweet,granulated,"
+    "all-purpose,plain,peeled,extra-virgin";
+constexpr std::string_view sizeWords = "small,medium,large,extra-large,big,jumbo";
 
 std::string_view trimmedPart(std::string_view text) {
     const std::size_t begin = std::min(text.find_first_not_of(' '), text.size());
@@ -41,8 +40,9 @@ bool anyPart(std::string_view text, std::string_view separators, F f) {
 
 std::string small(std::string_view text) {
     std::string made(text);
-    std::ranges::transform(made, made.begin(),
-                           [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+    std::ranges::transform(made, made.begin(), [](char c) {
+        return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
+    });
     return made;
 }
 
@@ -51,7 +51,8 @@ std::string bareName(std::string_view name) {
     std::string bare;
     const std::string all = small(name);
     anyPart(all, " ", [&](std::string_view word) {
-        if (!word.empty() && std::ranges::find(idleWords, word) == idleWords.end()) {
+        const auto same = [&](std::string_view each) { return each == word; };
+        if (!word.empty() && !anyPart(idleWords, ",", same) && !anyPart(sizeWords, ",", same)) {
             bare += (bare.empty() ? "" : " ") + std::string(word);
         }
         return false;
@@ -62,23 +63,28 @@ std::string bareName(std::string_view name) {
 bool hasWordOf(std::string_view text, std::string_view wanted) {
     const std::string all = small(text);
     return anyPart(all, " ,;", [&](std::string_view word) {
-        return !word.empty() && anyPart(wanted, ",", [&](std::string_view each) { return each == word; });
+        return !word.empty() &&
+               anyPart(wanted, ",", [&](std::string_view each) { return each == word; });
     });
 }
 
 bool isMeant(const FoodWeight& row, const Ingredient& ingredient, const std::string& name) {
     const bool named = anyPart(row.names, ",", [&](std::string_view each) { return each == name; });
-    return named && (row.cuts.empty() || hasWordOf(ingredient.cut, row.cuts));
+    if (!named || !(row.cuts.empty() || hasWordOf(ingredient.cut, row.cuts))) {
+        return false;
+    }
+    const std::string said = ingredient.name + ' ' + ingredient.note;
+    return row.size.empty() || !hasWordOf(said, sizeWords) || hasWordOf(said, row.size);
 }
 
 /// Grams of one of that unit by the row; nothing where the two do not go together.
 std::optional<double> gramsOfOne(const FoodWeight& row, std::string_view unit) {
     const Measure* of = findMeasure(row.unit);
     const Measure* wanted = findMeasure(unit);
-    const double one = row.grams / row.count.toDouble();
     if (of == nullptr || wanted == nullptr) {
-        const bool same = anyPart(row.unit, ",", [&](std::string_view each) { return each == unit; });
-        return same || (row.unit.empty() && unit.empty()) ? std::optional(one) : std::nullopt;
+        const bool same =
+            anyPart(row.unit, ",", [&](std::string_view each) { return each == unit; });
+        return same || (row.unit.empty() && unit.empty()) ? std::optional(row.grams) : std::nullopt;
     }
     const bool us = wanted->family == MeasureFamily::UsVolume;
     if (!us && wanted->family != MeasureFamily::MetricVolume) {
@@ -87,44 +93,46 @@ std::optional<double> gramsOfOne(const FoodWeight& row, std::string_view unit) {
     // Every row of a volume is in US measures, whose smallest is the teaspoon.
     constexpr double millilitresInTeaspoon = 4.92892159375;  // 231 in³ / 768, NIST Handbook 44
     const double teaspoons = wanted->size.toDouble() / (us ? 1 : millilitresInTeaspoon);
-    return one * teaspoons / of->size.toDouble();
+    return row.grams * teaspoons / of->size.toDouble();
 }
 
 }  // namespace
 
 std::span<const FoodWeight> foodWeights() {
-    static const std::array rows{
-        FoodWeight{"onion,onions", "chopped,diced,dice", 1, "cup", 160, usda},
-        FoodWeight{"onion,onions", "sliced,slices", 1, "cup", 115, usda},
-        FoodWeight{"onion,onions", "", 1, "", 110, usda},
-        FoodWeight{"apple,apples", "chopped,diced,dice", 1, "cup", 125, usda},
-        FoodWeight{"apple,apples", "", 1, "", 182, usda},
-        FoodWeight{"celery", "chopped,diced,dice", 1, "cup", 101, usda},
-        FoodWeight{"celery,celery stalk,celery stalks", "", 1, "stalk,stalks,", 40, usda},
-        FoodWeight{"carrot,carrots", "chopped,diced,dice", 1, "cup", 128, usda},
-        FoodWeight{"carrot,carrots", "", 1, "", 61, usda},
-        FoodWeight{"shallot,shallots", "chopped,diced,dice,minced", 1, "tbsp", 10, usda},
-        FoodWeight{"garlic,garlic clove,garlic cloves", "", 1, "clove,cloves", 3, usda},
-        FoodWeight{"tomato,tomatoes", "", 1, "", 123, usda},
-        FoodWeight{"plum tomato,plum tomatoes", "", 1, "", 62, usda},
-        FoodWeight{"bell pepper,bell peppers", "", 1, "", 119, usda},
-        FoodWeight{"large egg,large eggs", "", 1, "", 50, usda},
-        FoodWeight{"olive oil", "", 1, "tbsp", 13.5, usda},
-        FoodWeight{"butter", "", 1, "tbsp", 14.2, usda},
-        FoodWeight{"salt", "", 1, "tsp", 6, usda},
-        FoodWeight{"flour", "", 1, "cup", 4.25 * ounce, gnuUnits},
-        FoodWeight{"bread flour", "", 1, "cup", 4.5 * ounce, gnuUnits},
-        FoodWeight{"cornstarch", "", 1, "cup", 120, gnuUnits},
-        FoodWeight{"sugar", "", 1, "cup", 200, gnuUnits},
-        FoodWeight{"powdered sugar", "", 1, "cup", 4 * ounce, gnuUnits},
-        FoodWeight{"light brown sugar", "", 1, "cup", 217, gnuUnits},
-        FoodWeight{"dark brown sugar", "", 1, "cup", 239, gnuUnits},
-        FoodWeight{"honey", "", 1, "cup", 11.75 * ounce, gnuUnits},
-        FoodWeight{"molasses", "", 1, "cup", 11.25 * ounce, gnuUnits},
-        FoodWeight{"milk", "", 1, "cup", 242, gnuUnits},
-        FoodWeight{"heavy cream", "", 1, "cup", 232, gnuUnits},
-        FoodWeight{"sour cream", "", 1, "cup", 242, gnuUnits},
-        FoodWeight{"baking powder", "", 1, "tsp", 4.6, gnuUnits},
+    static constexpr std::array rows{
+        FoodWeight{"onion,onions", "chopped,diced,dice", "cup", 160, usda},
+        FoodWeight{"onion,onions", "sliced,slices", "cup", 115, usda},
+        FoodWeight{"onion,onions", "", "", 110, usda, "medium"},
+        FoodWeight{"apple,apples", "chopped,diced,dice", "cup", 125, usda},
+        FoodWeight{"apple,apples", "", "", 182, usda, "medium"},
+        FoodWeight{"celery", "chopped,diced,dice", "cup", 101, usda},
+        FoodWeight{"celery", "", "stalk,stalks", 40, usda},
+        FoodWeight{"celery stalk,celery stalks", "", "", 40, usda},
+        FoodWeight{"carrot,carrots", "chopped,diced,dice", "cup", 128, usda},
+        FoodWeight{"carrot,carrots", "", "", 61, usda, "medium"},
+        FoodWeight{"shallot,shallots", "chopped,diced,dice,minced", "tbsp", 10, usda},
+        FoodWeight{"garlic", "", "clove,cloves", 3, usda},
+        FoodWeight{"garlic clove,garlic cloves", "", "", 3, usda},
+        FoodWeight{"tomato,tomatoes", "", "", 123, usda, "medium"},
+        FoodWeight{"plum tomato,plum tomatoes", "", "", 62, usda, "medium"},
+        FoodWeight{"bell pepper,bell peppers", "", "", 119, usda, "medium"},
+        FoodWeight{"egg,eggs", "", "", 50, usda, "large"},
+        FoodWeight{"olive oil", "", "tbsp", 13.5, usda},
+        FoodWeight{"butter", "", "tbsp", 14.2, usda},
+        FoodWeight{"salt", "", "tsp", 6, usda},
+        FoodWeight{"flour", "", "cup", 4.25 * ounce, gnuUnits},
+        FoodWeight{"bread flour", "", "cup", 4.5 * ounce, gnuUnits},
+        FoodWeight{"cornstarch", "", "cup", 120, gnuUnits},
+        FoodWeight{"sugar", "", "cup", 200, gnuUnits},
+        FoodWeight{"powdered sugar", "", "cup", 4 * ounce, gnuUnits},
+        FoodWeight{"light brown sugar", "", "cup", 217, gnuUnits},
+        FoodWeight{"dark brown sugar", "", "cup", 239, gnuUnits},
+        FoodWeight{"honey", "", "cup", 11.75 * ounce, gnuUnits},
+        FoodWeight{"molasses", "", "cup", 11.25 * ounce, gnuUnits},
+        FoodWeight{"milk", "", "cup", 242, gnuUnits},
+        FoodWeight{"heavy cream", "", "cup", 232, gnuUnits},
+        FoodWeight{"sour cream", "", "cup", 242, gnuUnits},
+        FoodWeight{"baking powder", "", "tsp", 4.6, gnuUnits},
     };
     return rows;
 }

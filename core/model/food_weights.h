@@ -1,12 +1,11 @@
 #pragma once
-// What a spoon, a cup or one piece of a food weighs: for showing a weight beside an amount, never in
-// its place.
+// What a spoon, a cup or one piece of a food weighs: for showing a weight beside an amount, never
+// in its place.
 
 #include <optional>
 #include <span>
 #include <string_view>
 
-#include "base/rational.h"
 #include "model/dish.h"
 
 namespace rangeline {
@@ -14,10 +13,10 @@ namespace rangeline {
 struct FoodWeight {
     std::string_view names;  ///< what it is called, one a comma; nothing else is meant by the row
     std::string_view cuts;   ///< the cut must have one of these words; empty: whole, or no matter
-    Rational count;          ///< so much of the unit ...
     std::string_view unit;   ///< a measure of volume, another unit ("clove"), or empty: pieces
-    double grams = 0;        ///< ... weighs so much
+    double grams = 0;        ///< what one of it weighs
     std::string_view source;
+    std::string_view size{};  ///< of pieces; the ingredient names this size or none
 };
 
 std::span<const FoodWeight> foodWeights();

@@ -15,10 +15,8 @@ namespace {
 // arithmetic of floating point.
 constexpr double eyeForgives = 0.05 + 1e-9;
 constexpr double wordCovers = 0.15 + 1e-9;
-// More than so many spoons are told in a larger measure, or more than so many to be nearer: common
-// practice, no source.
-constexpr double mostCounted = 4;
-constexpr double mostToBeNearer = 8;
+// More than so many spoons or cups are told in a larger measure: common practice, no source.
+constexpr double mostCounted = 8;
 
 bool isMetric(MeasureFamily family) {
     return family == MeasureFamily::MetricVolume || family == MeasureFamily::MetricWeight;
@@ -46,7 +44,7 @@ std::vector<const Measure*> candidates(const Measure& written, double count) {
         const bool suits = each->family == written.family && each->least > Rational(0) &&
                            size >= (each->size * each->least).toDouble();
         const bool countable = written.family != MeasureFamily::UsVolume ||
-                               size <= mostToBeNearer * each->size.toDouble();
+                               size <= mostCounted * each->size.toDouble();
         if (suits && (found.empty() || countable)) {
             found.push_back(&*each);
         }
@@ -56,7 +54,7 @@ std::vector<const Measure*> candidates(const Measure& written, double count) {
         found.insert(found.begin(), &written);
     }
     const auto smallest = std::ranges::find(measures(), written.family, &Measure::family);
-    if (size <= mostToBeNearer * smallest->size.toDouble()) {
+    if (size <= mostCounted * smallest->size.toDouble()) {
         found.push_back(&*smallest);
     }
     return found;

@@ -24,7 +24,7 @@ struct KitchenAmount {
     friend bool operator==(const KitchenAmount&, const KitchenAmount&) = default;
 };
 
-/// In the measure it is written in where that is within a twentieth and not more than four of a
+/// In the measure it is written in where that is within a twentieth and not more than eight of a
 /// measure of which a larger one is at hand; else in the largest measure of its family that is;
 /// else in the one that is nearest. Never nothing. Amounts in other units keep theirs.
 KitchenAmount toldAsMeasured(const Amount& exact);

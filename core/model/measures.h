@@ -18,9 +18,9 @@ enum class MeasureFamily : std::uint8_t { UsVolume, UsWeight, MetricVolume, Metr
 struct Measure {
     std::string_view key;  ///< as amounts write it: "tsp"
     MeasureFamily family;
-    Rational size;   ///< in the family's smallest measure
-    Rational least;  ///< fewer than this are told in a smaller measure
-    Rational part;   ///< the finest part that is measured of it: common practice, no source
+    Rational size;          ///< in the family's smallest measure
+    Rational least;         ///< fewer than this are told in a smaller measure
+    Rational part;          ///< the finest part that is measured of it: common practice, no source
     Rational otherPart{0};  ///< another that there is a measure for, as thirds of a cup; 0: none
 };
 
