@@ -8,8 +8,27 @@
 namespace rangeline {
 namespace {
 
-QString noteText(const Ingredient& ingredient) {
+/// How the amount was come by where it did not simply follow the covers.
+QString scalingNote(const Ingredient& ingredient, const Serving& serving) {
+    if (!ingredient.amount || serving.covers == serving.dish.writtenFor) {
+        return {};
+    }
+    switch (ingredient.scaling) {
+        case Scaling::WithCovers:
+            return {};
+        case Scaling::Fixed:
+            return Printed::tr("the same for any covers");
+        case Scaling::Seasoning:
+            return Printed::tr("then to taste");
+    }
+    return {};
+}
+
+QString noteText(const Ingredient& ingredient, const Serving& serving) {
     QStringList parts;
+    if (const QString scaling = scalingNote(ingredient, serving); !scaling.isEmpty()) {
+        parts << scaling;
+    }
     if (!ingredient.note.empty()) {
         parts << q(ingredient.note);
     }
@@ -42,8 +61,15 @@ class MiseEnPlace {
     int groups() const { return lesson_.head.groups.count; }
 
     QString amount(const Ingredient& it, const Serving& serving, int times) const {
-        return it.amount ? amountText(scaledAmount(it, serving, times), locale_)
-                         : Printed::tr("to taste");
+        if (!it.amount) {
+            return Printed::tr("to taste");
+        }
+        const KitchenAmount measured = measuredAmount(it, serving, times);
+        const QString text = measuredText(measured, locale_);
+        const auto weight = weightOf(it, measured.amount);
+        return weight ? Printed::tr("%1 (about %2)")
+                            .arg(text, weightText(*weight, lesson_.head.units, locale_))
+                      : text;
     }
 
     void addComponent(const Component& component, const Serving& serving, TextFlow& flow) const {
@@ -59,7 +85,7 @@ class MiseEnPlace {
         std::vector<std::vector<QString>> rows;
         for (const Ingredient& it : component.ingredients) {
             std::vector<QString> row = {
-                {}, amount(it, serving, 1), q(it.name), q(it.cut), noteText(it)};
+                {}, amount(it, serving, 1), q(it.name), q(it.cut), noteText(it, serving)};
             if (groups() > 1) {
                 row.insert(row.begin() + 2, amount(it, serving, groups()));
             }

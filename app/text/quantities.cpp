@@ -153,4 +153,30 @@ QString amountText(const Amount& amount, const QLocale& locale) {
     return unit.empty() ? text : Text::tr("%1 %2").arg(text, unitText(unit));
 }
 
+QString measuredText(const KitchenAmount& amount, const QLocale& locale) {
+    const QString text = amountText(amount.amount, locale);
+    switch (amount.nearness) {
+        case Nearness::Close:
+            return text;
+        case Nearness::Scant:
+            return Text::tr("a scant %1").arg(text);
+        case Nearness::Generous:
+            return Text::tr("a generous %1").arg(text);
+        case Nearness::LessThan:
+            return Text::tr("less than %1").arg(text);
+    }
+    return text;
+}
+
+QString weightText(const KnownWeight& weight, Units units, const QLocale& locale) {
+    // One avoirdupois ounce is 28.349523125 g (NIST Handbook 44).
+    const bool us = units == Units::UsCustomary;
+    const double unit = us ? 28.349523125 : 1;
+    const auto value = [&](double grams) {
+        return Rational(std::llround(std::max(grams / unit, 0.001) * 1000), 1000);
+    };
+    const Amount exact = {value(weight.low), value(weight.high), us ? "oz" : "g"};
+    return amountText(toldAsMeasured(exact).amount, locale);
+}
+
 }  // namespace rangeline

@@ -9,6 +9,8 @@
 
 #include "base/units.h"
 #include "model/dish.h"
+#include "model/food_weights.h"
+#include "model/kitchen_amount.h"
 #include "model/lesson.h"
 
 namespace rangeline {
@@ -30,6 +32,11 @@ QString fractionText(const Rational& value, const QLocale& locale);
 
 /// "1½ tsp", "2–3 cups", "450 g"; the unit is a key of the unit table or a word of the cook's.
 QString amountText(const Amount& amount, const QLocale& locale);
+/// The same with how near it is: "a scant ¼ cup".
+QString measuredText(const KitchenAmount& amount, const QLocale& locale);
+
+/// "80 g", "1–1¼ lb": rounded as it is weighed in a kitchen of those units.
+QString weightText(const KnownWeight& weight, Units units, const QLocale& locale);
 
 /// Clock times of one lesson: its serving instant, its zone, and its way to read a clock.
 class Clock {

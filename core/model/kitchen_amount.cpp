@@ -15,8 +15,10 @@ namespace {
 // arithmetic of floating point.
 constexpr double eyeForgives = 0.05 + 1e-9;
 constexpr double wordCovers = 0.15 + 1e-9;
-// More than so many spoons or cups are told in a larger measure: common practice, no source.
+// More than so many spoons or cups are told in a larger measure, and spoons also where they make up
+// a larger one: common practice, no source.
 constexpr double mostCounted = 8;
+constexpr std::string_view largestSpoonsMakeUp = "cup";
 
 bool isMetric(MeasureFamily family) {
     return family == MeasureFamily::MetricVolume || family == MeasureFamily::MetricWeight;
@@ -34,6 +36,21 @@ Amount inMeasure(const Amount& exact, const Measure& from, const Measure& to,
 double excess(const Amount& exact, const Measure& from, const Amount& told, const Measure& to) {
     const double toldSize = told.high.toDouble() * to.size.toDouble();
     return toldSize == 0 ? 0 : exact.high.toDouble() * from.size.toDouble() / toldSize - 1;
+}
+
+/// The measure that so many spoons are a part of to the last drop; null where there is none.
+const Measure* madeUpBy(const Rational& size, const Measure& spoon) {
+    const double most = findMeasure(largestSpoonsMakeUp)->size.toDouble();
+    for (auto each = measures().rbegin(); each != measures().rend(); ++each) {
+        const double times = each->size.toDouble();
+        const bool larger = each->family == spoon.family && times > spoon.size.toDouble() &&
+                            times <= most && each->least > Rational(0);
+        const Rational parts = size / each->size;
+        if (larger && !(parts < each->least) && roundedToMeasure(parts, each->key) == parts) {
+            return &*each;
+        }
+    }
+    return nullptr;
 }
 
 /// From the one it is written in to those it could be told in, the larger first.
@@ -78,6 +95,10 @@ KitchenAmount toldAsMeasured(const Amount& exact) {
         return {{roundedToMeasure(exact.low, exact.unit), roundedToMeasure(exact.high, exact.unit),
                  exact.unit},
                 Nearness::Close};
+    }
+    const Measure* whole = madeUpBy(exact.high * written->size, *written);
+    if (whole != nullptr && exact.low == exact.high) {
+        return {inMeasure(exact, *written, *whole, whole->key), Nearness::Close};
     }
     Amount best;
     double bestExcess = 0;

@@ -24,7 +24,8 @@ struct KitchenAmount {
     friend bool operator==(const KitchenAmount&, const KitchenAmount&) = default;
 };
 
-/// In the measure it is written in where that is within a twentieth and not more than eight of a
+/// Spoons that make up a part of a cup, or of a larger spoon, exactly are told as that. Else in the
+/// measure it is written in where that is within a twentieth and not more than eight of a
 /// measure of which a larger one is at hand; else in the largest measure of its family that is;
 /// else in the one that is nearest. Never nothing. Amounts in other units keep theirs.
 KitchenAmount toldAsMeasured(const Amount& exact);

@@ -25,7 +25,16 @@ TEST(KitchenAmount, GoesIntoASmallerMeasureWhereTheWrittenOneIsTooCoarse) {
 TEST(KitchenAmount, GoesIntoALargerMeasureWhereThereWouldBeManySpoons) {
     EXPECT_EQ(told({16}, "tbsp"), "1 cup");
     EXPECT_EQ(told({24}, "oz"), "1 1/2 lb");
-    EXPECT_EQ(told({8}, "tbsp"), "8 tbsp") << "eight spoons are still spoons";
+    EXPECT_EQ(told({7}, "tbsp"), "7 tbsp") << "seven spoons are no part that a cup is measured in";
+}
+
+TEST(KitchenAmount, TellsSpoonsThatMakeUpALargerMeasureAsThat) {
+    EXPECT_EQ(told({8}, "tbsp"), "1/2 cup");
+    EXPECT_EQ(told({16, 3}, "tbsp"), "1/3 cup");
+    EXPECT_EQ(told({3}, "tsp"), "1 tbsp");
+    EXPECT_EQ(told({3}, "tbsp"), "3 tbsp") << "less than a quarter cup stays in spoons";
+    EXPECT_EQ(told({4}, "cups"), "4 cups") << "a cup is no spoon";
+    EXPECT_EQ(told({8}, "oz"), "8 oz");
 }
 
 TEST(KitchenAmount, KnowsThirdsOfACup) {

@@ -68,5 +68,24 @@ TEST(Quantities, Amounts) {
     EXPECT_EQ(amountText({8, 8, ""}, american), "8");
 }
 
+TEST(Quantities, AnAmountThatIsNearOneIsToldAsScantOrGenerous) {
+    const auto told = [](Nearness nearness) {
+        return measuredText(KitchenAmount{{{1, 4}, {1, 4}, "cup"}, nearness}, QLocale("en_US"));
+    };
+    EXPECT_EQ(told(Nearness::Close), QString("¼ cup"));
+    EXPECT_EQ(told(Nearness::Scant), QString("a scant ¼ cup"));
+    EXPECT_EQ(told(Nearness::Generous), QString("a generous ¼ cup"));
+    EXPECT_EQ(told(Nearness::LessThan), QString("less than ¼ cup"));
+}
+
+// 1 oz = 28.349523125 g (NIST Handbook 44): 80 g are 2.82 oz, 500 g are 17.6 oz.
+TEST(Quantities, AWeightIsToldAsItIsWeighedInTheKitchensUnits) {
+    const QLocale us("en_US");
+    EXPECT_EQ(weightText({80, 80, {}}, Units::Metric, us), QString("80 g"));
+    EXPECT_EQ(weightText({80, 80, {}}, Units::UsCustomary, us), QString("2¾ oz"));
+    EXPECT_EQ(weightText({500, 500, {}}, Units::UsCustomary, us), QString("1⅛ lb"));
+    EXPECT_EQ(weightText({80, 120, {}}, Units::Metric, us), QString("80–120 g"));
+}
+
 }  // namespace
 }  // namespace rangeline::test
