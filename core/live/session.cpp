@@ -1,0 +1,74 @@
+#include "live/session.h"
+
+namespace rangeline::live {
+
+Session::Session(Lesson lesson, milliseconds at, const ClockSource& clock, WriteDown write)
+    : service_(std::move(lesson)),
+      begun_{clock.read(), at},
+      anchor_(begun_),
+      clock_(clock),
+      write_(std::move(write)) {}
+
+Session::Session(Lesson lesson, const ClockAnchor& begun, const std::vector<Entry>& entries,
+                 const ClockSource& clock, WriteDown write)
+    : service_(std::move(lesson)),
+      begun_(begun),
+      anchor_(begun),
+      clock_(clock),
+      write_(std::move(write)) {
+    for (const Entry& entry : entries) {
+        service_.apply(entry.event, instantOf(entry.when.at));
+        anchor_ = entry.when;
+    }
+}
+
+milliseconds Session::now() const {
+    const auto time = serviceTime(anchor_, clock_.read());
+    return time.ok() ? time.value() : anchor_.at;
+}
+
+std::optional<ClockDoubt> Session::doubt() const {
+    const auto time = serviceTime(anchor_, clock_.read());
+    return time.ok() ? std::nullopt : std::optional(time.error());
+}
+
+void Session::setClock(Instant at) {
+    recordAt(ClockSet(), {clock_.read(), millisecondsOf(at)});
+}
+
+bool Session::record(const Event& event) {
+    const ClockReading reading = clock_.read();
+    const auto time = serviceTime(anchor_, reading);
+    // In doubt the last sure reading stays the anchor, so that the question is not forgotten.
+    return recordAt(event, time.ok() ? ClockAnchor{reading, time.value()} : anchor_);
+}
+
+bool Session::recordAt(const Event& event, const ClockAnchor& when) {
+    Entry entry{when, event};
+    // The state is the judge of what means anything; it is asked first, but nobody sees the answer
+    // before the entry is on the disk.
+    if (!service_.apply(event, instantOf(when.at))) {
+        return false;
+    }
+    anchor_ = when;
+    unwritten_.push_back(std::move(entry));
+    if (write_(unwritten_)) {
+        unwritten_.clear();
+    }
+    return true;
+}
+
+std::vector<Timer> Session::tick() {
+    if (doubt()) {
+        return {};
+    }
+    std::vector<Timer> rung;
+    for (const Timer& timer : dueTimers(service_, instant())) {
+        if (record(AlarmFired{timer.key, timer.generation})) {
+            rung.push_back(timer);
+        }
+    }
+    return rung;
+}
+
+}  // namespace rangeline::live
