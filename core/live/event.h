@@ -56,12 +56,16 @@ struct PlanReplaced {
 struct ClockSet {
     friend bool operator==(const ClockSet&, const ClockSet&) = default;
 };
+/// What the clocks say is written down: the machine was started anew, or its wall clock was set.
+struct ClockNoted {
+    friend bool operator==(const ClockNoted&, const ClockNoted&) = default;
+};
 struct Ended {
     friend bool operator==(const Ended&, const Ended&) = default;
 };
 
 using Event = std::variant<Started, Done, MoreTime, NotReady, Skipped, AlarmFired, AlarmStopped,
-                           PlanReplaced, ClockSet, Ended>;
+                           PlanReplaced, ClockSet, ClockNoted, Ended>;
 
 /// An event with the instant at which it happened and what the clocks said then.
 struct Entry {

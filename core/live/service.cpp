@@ -215,6 +215,10 @@ bool Service::on(const ClockSet& /*event*/, Instant /*at*/) {
     return true;
 }
 
+bool Service::on(const ClockNoted& /*event*/, Instant /*at*/) {
+    return true;
+}
+
 bool Service::on(const Ended& /*event*/, Instant /*at*/) {
     ended_ = true;
     return true;

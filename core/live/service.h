@@ -78,6 +78,7 @@ class Service {
     bool on(const AlarmStopped& event, Instant at);
     bool on(const PlanReplaced& event, Instant at);
     bool on(const ClockSet& event, Instant at);
+    bool on(const ClockNoted& event, Instant at);
     bool on(const Ended& event, Instant at);
 
     Work* find(const PlacementKey& key);

@@ -1,6 +1,12 @@
 #include "live/session.h"
 
 namespace rangeline::live {
+namespace {
+
+/// Smaller differences come of reading two clocks one after the other, and of slewing.
+constexpr milliseconds wallWasSetFrom(2000);
+
+}  // namespace
 
 Session::Session(Lesson lesson, milliseconds at, const ClockSource& clock, WriteDown write)
     : service_(std::move(lesson)),
@@ -19,6 +25,9 @@ Session::Session(Lesson lesson, const ClockAnchor& begun, const std::vector<Entr
     for (const Entry& entry : entries) {
         service_.apply(entry.event, instantOf(entry.when.at));
         anchor_ = entry.when;
+    }
+    if (clock_.read().boot != anchor_.reading.boot && !doubt()) {
+        record(ClockNoted());
     }
 }
 
@@ -58,10 +67,20 @@ bool Session::recordAt(const Event& event, const ClockAnchor& when) {
     return true;
 }
 
+void Session::noteSetWall() {
+    const ClockReading reading = clock_.read();
+    const milliseconds by =
+        (reading.utc - reading.sinceBoot) - (anchor_.reading.utc - anchor_.reading.sinceBoot);
+    if (reading.boot == anchor_.reading.boot && std::chrono::abs(by) > wallWasSetFrom) {
+        record(ClockNoted());
+    }
+}
+
 std::vector<Timer> Session::tick() {
     if (doubt()) {
         return {};
     }
+    noteSetWall();
     std::vector<Timer> rung;
     for (const Timer& timer : dueTimers(service_, instant())) {
         if (record(AlarmFired{timer.key, timer.generation})) {

@@ -18,7 +18,8 @@ class Session {
   public:
     /// A service that begins at `at` by its own time. The clock outlives it.
     Session(Lesson lesson, milliseconds at, const ClockSource& clock, WriteDown write);
-    /// The service that these entries tell of; it began as `begun` says.
+    /// The service that these entries tell of; it began as `begun` says. Where the machine was
+    /// started anew since, that is written down, so that the wall clock is believed only once.
     Session(Lesson lesson, const ClockAnchor& begun, const std::vector<Entry>& entries,
             const ClockSource& clock, WriteDown write);
 
@@ -36,12 +37,14 @@ class Session {
     /// Whether the event means anything now; then it has been written down and counts.
     bool record(const Event& event);
     /// Rings what is due, in order; each alarm is written down before this returns it. Nothing
-    /// while the clocks are in doubt.
+    /// while the clocks are in doubt. A wall clock that was set is noted, so that only what happens
+    /// to it while the machine is off can mislead.
     std::vector<Timer> tick();
     /// Entries that could not be written down yet.
     const std::vector<Entry>& unwritten() const { return unwritten_; }
 
   private:
+    void noteSetWall();
     bool recordAt(const Event& event, const ClockAnchor& when);
 
     Service service_;

@@ -130,12 +130,13 @@ class SimulatedService {
         if (random_.chance(0.3)) {
             machine_.setWall(milliseconds(random_.between(-100'000'000, 100'000'000)));
         }
-        const milliseconds passed = machine_.wall() - written_.first;
+        const auto [writtenWall, writtenService] = written_;
+        const milliseconds passed = machine_.wall() - writtenWall;
         reopen();
         const bool sure = passed >= milliseconds(0) && passed <= live::longestAway;
         ASSERT_EQ(session_->doubt().has_value(), !sure);
         if (sure) {
-            service_ = written_.second + passed;
+            service_ = writtenService + passed;
             return;
         }
         ++asked;
@@ -147,8 +148,16 @@ class SimulatedService {
     void reopen() {
         ++restarts;
         machine_.loseBefore = machine_.loseAfter = -1;
-        session_ = std::make_unique<live::Session>(lesson_, begun_, machine_.written, machine_,
-                                                   machine_.disk());
+        const std::size_t before = machine_.written.size();
+        const std::vector<live::Entry> entries = machine_.written;
+        session_ =
+            std::make_unique<live::Session>(lesson_, begun_, entries, machine_, machine_.disk());
+        accountFrom(before);
+    }
+    void accountFrom(std::size_t first) {
+        for (std::size_t i = first; i < machine_.written.size(); ++i) {
+            account(machine_.written[i]);
+        }
     }
 
     /// The power may go at any write: then what was written, and no more, has happened.
@@ -162,9 +171,7 @@ class SimulatedService {
             cut = true;
             ++cuts;
         }
-        for (std::size_t i = before; i < machine_.written.size(); ++i) {
-            account(machine_.written[i]);
-        }
+        accountFrom(before);
         if (cut) {
             reopen();
         }
@@ -181,6 +188,10 @@ class SimulatedService {
             live::Skipped{key}};
         const live::Event event =
             events[static_cast<std::size_t>(random_.between(0, random_.chance(0.9) ? 5 : 6))];
+        if (work.stage == Stage::Waiting) {
+            // Washing up after a step that was skipped takes no time.
+            offsets_[key] = cueOffset(session_->service(), key);
+        }
         guarded([&] { session_->record(event); });
     }
 

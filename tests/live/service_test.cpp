@@ -211,6 +211,20 @@ TEST(LiveSession, ComesBackWithTheTrueRemainingTime) {
     EXPECT_EQ(third.instant(), minute(-30));
 }
 
+TEST(LiveSession, AWallClockThatWasSetWhileItRanDoesNotMisleadAfterANewStart) {
+    Machine machine;
+    live::Session first(simpleLesson(), live::millisecondsOf(minute(-45)), machine, machine.disk());
+    first.record(live::Started{key("roast")});
+    machine.setWall(std::chrono::hours(1));
+    first.tick();
+    first.tick();
+    ASSERT_THAT(machine.written, SizeIs(2));
+    machine.startAnew(std::chrono::minutes(3));
+    const live::Session again(simpleLesson(), first.begun(), machine.written, machine,
+                              machine.disk());
+    EXPECT_EQ(again.instant(), minute(-42));
+}
+
 TEST(LiveSession, AsksWhereTheWallClockWentBackwardsOverANewStartOfTheMachine) {
     Machine machine;
     live::Session first(simpleLesson(), live::millisecondsOf(minute(-45)), machine, machine.disk());
