@@ -11,6 +11,8 @@
 namespace rangeline {
 namespace {
 
+constexpr const char* lastLoggedService = "last logged service";
+
 BookFault noVersion(std::int64_t version) {
     return {BookFaultCode::NoSuchItem, {std::to_string(version)}, {}};
 }
@@ -21,6 +23,24 @@ Result<Value, BookFault> valueOrFault(Connection& connection, Value value) {
         return *std::move(fault);
     }
     return value;
+}
+
+void insertIntoLog(Connection& connection, const std::vector<LogEntry>& entries) {
+    std::set<std::int64_t> pages;
+    for (const LogEntry& entry : entries) {
+        const std::optional<std::int64_t> lesson =
+            entry.lesson ? std::optional(entry.lesson->number) : std::nullopt;
+        Statement(connection,
+                  "INSERT INTO cooking_log(day, lesson, dish, step, cook, covers, planned, took) "
+                  "VALUES(?, ?, ?, ?, ?, ?, ?, ?)")
+            .with(entry.day, lesson, entry.dish, entry.step, entry.cook, entry.covers,
+                  entry.planned.inSeconds(), entry.took.inSeconds())
+            .run();
+        pages.insert(connection.number("SELECT last_insert_rowid()") / logPageSize);
+    }
+    for (const std::int64_t page : pages) {
+        sealLogPage(connection, page);
+    }
 }
 
 }  // namespace
@@ -133,22 +153,22 @@ std::optional<BookFault> saveCopy(Book& book, const std::string& target) {
 }
 
 std::optional<BookFault> addToLog(Book& book, const std::vector<LogEntry>& entries) {
+    return book.write(
+        [&](Connection& connection, Book::Touched&) { insertIntoLog(connection, entries); });
+}
+
+std::optional<BookFault> addServiceToLog(Book& book, const std::string& service,
+                                         const std::vector<LogEntry>& entries) {
     return book.write([&](Connection& connection, Book::Touched&) {
-        std::set<std::int64_t> pages;
-        for (const LogEntry& entry : entries) {
-            const std::optional<std::int64_t> lesson =
-                entry.lesson ? std::optional(entry.lesson->number) : std::nullopt;
-            Statement(connection,
-                      "INSERT INTO cooking_log(day, lesson, dish, step, cook, covers, planned, "
-                      "took) VALUES(?, ?, ?, ?, ?, ?, ?, ?)")
-                .with(entry.day, lesson, entry.dish, entry.step, entry.cook, entry.covers,
-                      entry.planned.inSeconds(), entry.took.inSeconds())
-                .run();
-            pages.insert(connection.number("SELECT last_insert_rowid()") / logPageSize);
+        // One row is enough: a service is logged before the next one of the book begins.
+        Statement last(connection, "SELECT value FROM settings WHERE name = ?");
+        if (last.with(lastLoggedService).next() && last.text(0) == service) {
+            return;
         }
-        for (const std::int64_t page : pages) {
-            sealLogPage(connection, page);
-        }
+        insertIntoLog(connection, entries);
+        Statement(connection, "INSERT OR REPLACE INTO settings(name, value) VALUES(?, ?)")
+            .with(lastLoggedService, service)
+            .run();
     });
 }
 

@@ -51,6 +51,10 @@ struct LogEntry {
 };
 
 std::optional<BookFault> addToLog(Book& book, const std::vector<LogEntry>& entries);
+/// What one service tells, in one transaction with its id, so that an end that is done again after
+/// a crash adds nothing.
+std::optional<BookFault> addServiceToLog(Book& book, const std::string& service,
+                                         const std::vector<LogEntry>& entries);
 /// What is known of a step, oldest first; of all steps where it is empty.
 Result<std::vector<LogEntry>, BookFault> cookingLog(Book& book, const std::string& step = {});
 

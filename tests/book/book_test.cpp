@@ -216,6 +216,21 @@ TEST_F(BookFolder, KeepsTheCookingLogAndSettings) {
               BookFaultCode::Damaged);
 }
 
+TEST_F(BookFolder, LogsAServiceOnceThoughItsEndIsDoneAgain) {
+    auto book = created(path());
+    const std::vector<LogEntry> entries{
+        {"2027-10-09", {}, "dish", "sear", "ann", 4, Duration::minutes(5), Duration::minutes(6)}};
+    ASSERT_FALSE(addServiceToLog(*book, "first", entries));
+    ASSERT_FALSE(addServiceToLog(*book, "first", entries));
+    EXPECT_EQ(take(cookingLog(*book)).size(), 1U);
+    book = nullptr;
+    book = opened(path());
+    ASSERT_FALSE(addServiceToLog(*book, "first", entries));
+    ASSERT_FALSE(addServiceToLog(*book, "second", entries));
+    EXPECT_EQ(take(cookingLog(*book)).size(), 2U);
+    EXPECT_FALSE(book->verify());
+}
+
 TEST_F(BookFolder, AClosedBookIsOneFile) {
     take(addLesson(*created(path()), richLesson()));
     EXPECT_EQ(QDir(folder_.path()).entryList(QDir::Files | QDir::Hidden),

@@ -1,0 +1,17 @@
+#pragma once
+// When plating will be done as things stand: the plan's order kept, what runs lasting until now at
+// least, what waits beginning no sooner than now.
+
+#include "live/service.h"
+
+namespace rangeline::live {
+
+struct Outlook {
+    Duration behind;  ///< of the serving that is latest; zero or below: on time, with so much left
+    bool plated = true;  ///< nothing that has to be plated is left to do
+    Instant plating;     ///< when that serving is plated: its time, or so much later
+};
+
+Outlook outlook(const Service& service, Instant now);
+
+}  // namespace rangeline::live
