@@ -33,7 +33,9 @@ bool isOpen(Stage stage) {
 
 }  // namespace
 
-Service::Service(Lesson lesson) : plan_(std::make_unique<Plan>(std::move(lesson))) {
+Service::Service(Lesson lesson)
+    : plan_(std::make_unique<Plan>(std::move(lesson))),
+      followed_(std::make_unique<Plan>(plan_->lesson)) {
     for (const auto& [key, placement] : plan_->lesson.placements) {
         if (plan_->index.nodeOf(key) >= 0) {
             works_.emplace(key, Work());
@@ -191,7 +193,7 @@ bool Service::on(const AlarmStopped& event, Instant /*at*/) {
     return true;
 }
 
-bool Service::on(const PlanReplaced& event, Instant /*at*/) {
+bool Service::on(const PlanReplaced& event, Instant at) {
     std::vector<PlacementKey> changed;
     for (const PlacementChange& change : event.change.changes) {
         const Work* work = find(change.key);
@@ -208,6 +210,9 @@ bool Service::on(const PlanReplaced& event, Instant /*at*/) {
         }
     }
     plan_->index.update(changed);
+    if (!changed.empty()) {
+        followed_ = std::make_unique<Plan>(standing(at));
+    }
     return !changed.empty();
 }
 

@@ -51,6 +51,9 @@ class Service {
     /// known until now. What was skipped has no placement any more.
     const Lesson& lesson() const { return plan_->lesson; }
     const UseIndex& index() const { return plan_->index; }
+    /// The plan that is followed: the lesson as planned or, once that was replaced, as it stood
+    /// then with what is planned from there on.
+    const UseIndex& followed() const { return followed_->index; }
     /// Of every placement, skipped ones too.
     const std::map<PlacementKey, Work>& works() const { return works_; }
     /// Requires a key of works().
@@ -89,6 +92,7 @@ class Service {
     int freeBellNumber() const;
 
     std::unique_ptr<Plan> plan_;  ///< the index points into it
+    std::unique_ptr<Plan> followed_;
     std::map<PlacementKey, Work> works_;
     bool ended_ = false;
 };
