@@ -182,6 +182,20 @@ Result<std::vector<ItemId>, BookFault> addLessons(Book& book, const std::vector<
     return ids;
 }
 
+Result<std::vector<std::optional<ItemId>>, BookFault> dishOrigins(Book& book, ItemId lesson) {
+    std::vector<std::optional<ItemId>> origins;
+    Statement rows(book.connection(),
+                   "SELECT origin FROM servings WHERE lesson = ? ORDER BY position");
+    rows.with(lesson.number);
+    while (rows.next()) {
+        origins.push_back(rows.isNull(0) ? std::nullopt : std::optional(ItemId{rows.whole(0)}));
+    }
+    if (auto fault = book.connection().takeFault()) {
+        return *std::move(fault);
+    }
+    return origins;
+}
+
 Result<Outdated, BookFault> outdatedParts(Book& book, ItemId lesson) {
     Connection& connection = book.connection();
     Outdated outdated;

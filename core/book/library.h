@@ -24,6 +24,9 @@ Result<ItemId, BookFault> addLesson(Book& book, const Lesson& lesson, const Orig
 /// Several at once, or none.
 Result<std::vector<ItemId>, BookFault> addLessons(Book& book, const std::vector<Lesson>& lessons);
 
+/// The dish of the library that each serving of the lesson was copied from.
+Result<std::vector<std::optional<ItemId>>, BookFault> dishOrigins(Book& book, ItemId lesson);
+
 /// What has changed in the library since the lesson took it over, so that taking the change can be
 /// offered (SetKitchen, SetServings). Changes made to the lesson's own copy do not count, and what
 /// has been offered once and taken is not offered again, even if taking it is undone.
