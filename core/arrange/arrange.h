@@ -7,6 +7,7 @@
 #include <optional>
 #include <stop_token>
 
+#include "arrange/underway.h"
 #include "model/lesson.h"
 
 namespace rangeline {
@@ -17,9 +18,14 @@ struct ArrangeOptions {
     /// Least movement away from the lesson's placements comes before the aim. A step that has none
     /// moves for nothing.
     bool stayClose = false;
+    /// Arranges what is left of a lesson that is being cooked: least lateness first, even where the
+    /// lesson does not allow any, then least movement, and no aim.
+    std::optional<Underway> underway;
+    /// Where the search begins, instead of with the lesson's placements.
+    std::optional<Placements> beginWith;
     /// Exact: the same plan every time. Each thread's own.
     std::optional<std::int64_t> conflictLimit;
-    std::optional<double> secondsLimit;         ///< may stop anywhere
+    std::optional<double> secondsLimit;  ///< may stop anywhere
     /// 1, or 2: another thread raises the bound meanwhile. The same plan every time only with 1.
     int threads = 1;
 };

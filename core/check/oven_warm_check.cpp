@@ -11,8 +11,8 @@ void otherSetting(const UseIndex& index, int unit, const OvenUse& first,
                   std::vector<Finding>& findings) {
     const int node = index.turnOnNode(unit);
     const auto& set = index.placed(node).placement->oven;
-    if (!set) {
-        return;
+    if (!set || index.placed(node).placement->started) {
+        return;  // once it is on, the cook turns the dial to what goes in first
     }
     const std::vector<PlacementKey> keys{index.keyOf(node), keyOfLoad(index, first)};
     const EquipmentRef oven{EquipmentSort::Oven, unit};

@@ -64,7 +64,8 @@ void checkWash(const UseIndex& index, int chain, std::vector<Finding>& findings)
     const PlacementKey key = index.keyOf(index.washNode(chain));
     const EquipmentRef ware{EquipmentSort::Ware, unit};
     const Duration needed = washTakes(index, chain, index.wareOfUnit(unit).cleaning.takes);
-    if (wash.timing.length < needed) {
+    // One that was begun at the stove is done when the cook says so.
+    if (!wash.placement->started && wash.timing.length < needed) {
         findings.push_back(collision(FindingCode::WashTooShort, {key}, ware, wash.interval,
                                      {needed, wash.timing.length}));
     }

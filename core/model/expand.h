@@ -184,7 +184,8 @@ struct Timing {
 };
 
 /// Pace times hands segments (rounded up to a whole second), the slowest cook deciding unless
-/// pieces are split. `lasts` states the whole length; the stretching segment takes the difference.
+/// pieces are split. `lasts` (>= 0) states the whole length; the stretching segment takes the
+/// difference. Where the others alone are longer, what came last is cut short.
 Timing timingOf(const Task& task, std::span<const HandShare> shares,
                 std::optional<Duration> lasts = std::nullopt);
 /// A length of hands work at a pace, rounded up.

@@ -55,6 +55,18 @@ void stretchTo(Timing& timing, int stretching, Duration whole) {
     }
 }
 
+/// What was done before its fixed parts had all had their time: it ended in the middle of one, and
+/// what would have come after never began.
+void cutTo(Timing& timing, Duration whole) {
+    for (TimedSegment& segment : timing.segments) {
+        segment.offset = std::min(segment.offset, whole);
+        segment.length = std::min(segment.length, whole - segment.offset);
+        for (Duration& share : segment.shares) {
+            share = std::min(share, segment.length);
+        }
+    }
+}
+
 }  // namespace
 
 Duration atPace(Duration length, int pacePercent) {
@@ -75,7 +87,8 @@ Timing timingOf(const Task& task, std::span<const HandShare> shares,
         timing.length += segment.length;
     }
     if (lasts) {
-        timing.length = std::max(timing.length, *lasts);
+        timing.length = *lasts;
+        cutTo(timing, *lasts);
     }
     return timing;
 }

@@ -138,6 +138,9 @@ TEST(OvenWarm, TurnedOnToAnotherSetting) {
     const auto found = findingsOf(builder.lesson, FindingCode::OvenTwoTemperatures);
     ASSERT_THAT(found, SizeIs(1));
     EXPECT_THAT(found[0].keys, ElementsAre(turningOn("oven"), key("chicken")));
+    builder.lesson.placements.at(turningOn("oven")).started = true;
+    EXPECT_THAT(findingsOf(builder.lesson, FindingCode::OvenTwoTemperatures), IsEmpty())
+        << "its dial is turned once it is on";
 }
 
 /// The chicken wants the door shut in [-100, -60).

@@ -139,6 +139,9 @@ TEST(Wash, StatedShorterThanItTakes) {
     ASSERT_THAT(found, SizeIs(1));
     EXPECT_THAT(found[0].keys, ElementsAre(washAfter("leeks")));
     EXPECT_THAT(found[0].figures, ElementsAre(Figure(3_min), Figure(2_min)));
+    builder.lesson.placements.at(washAfter("leeks")).started = true;
+    EXPECT_THAT(findingsOf(builder.lesson, FindingCode::WashTooShort), testing::IsEmpty())
+        << "it is done when the cook says so";
 }
 
 TEST(Wash, BeforeThePanWasUsed) {

@@ -78,7 +78,9 @@ class SimulatedService {
         }
         const bool hands =
             placed.timing.segments[static_cast<std::size_t>(last)].attention == Attention::Hands;
-        return {sum, !hands || !plan.index().step(node).cue.empty()};
+        // What takes no time is done as soon as it is started.
+        return {sum, placed.timing.length > Duration() &&
+                         (!hands || !plan.index().step(node).cue.empty())};
     }
 
     std::int64_t second() const { return live::instantOf(service_).inSeconds(); }

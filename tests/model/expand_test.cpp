@@ -190,6 +190,23 @@ TEST(Timing, PaceSlowsHandsOnly) {
     EXPECT_EQ(timing.length, 16_min);
 }
 
+TEST(Timing, WhatIsDoneBeforeItsFixedPartsAreOverEndsThere) {
+    LessonBuilder builder;
+    builder.step("braise", {hands(5_min), away(30_min), hands(4_min)});
+    const Expanded expanded = expand(builder.lesson);
+    const HandShare usual{100, 0};
+    const Timing timing = timingOf(expanded.tasks.front(), {&usual, 1}, 7_min);
+    EXPECT_EQ(timing.length, 7_min);
+    EXPECT_EQ(timing.segments[1].length, Duration());
+    EXPECT_EQ(timing.segments[2].offset, 5_min);
+    EXPECT_EQ(timing.segments[2].length, 2_min);
+    EXPECT_THAT(timing.segments[2].shares, ElementsAre(2_min));
+    const Timing shorter = timingOf(expanded.tasks.front(), {&usual, 1}, 3_min);
+    EXPECT_EQ(shorter.length, 3_min);
+    EXPECT_THAT(shorter.segments[0].shares, ElementsAre(3_min));
+    EXPECT_EQ(shorter.segments[2].length, Duration());
+}
+
 TEST(Timing, SplitPiecesLastAsLongAsTheLongerShare) {
     LessonBuilder builder;
     Step& step = builder.step("peel", {hands(1_min)});

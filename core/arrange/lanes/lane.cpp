@@ -4,18 +4,29 @@
 #include <array>
 #include <vector>
 
+#include "arrange/lanes/dispatch.h"
+
 namespace rangeline::lanes {
 namespace {
 
 /// Conflicts spent on each aim that only breaks ties.
 constexpr std::int64_t polishConflicts = 2000;
-/// Conflicts within which the old placements must lead to a plan; else they are forgotten.
+/// Conflicts within which the old placements must lead to a plan; else they are
+/// forgotten.
 constexpr std::int64_t hintConflicts = 300;
 
-/// Conflicts of the first search for a better plan, before the neighbourhood of the best one is
-/// searched for a quarter as many; then half as much again each time.
+/// Conflicts of the first search for a better plan, before the neighbourhood of
+/// the best one is searched for a quarter as many; then half as much again each
+/// time.
 constexpr std::int64_t firstSlice = 1000;
+/// The same once cooking has begun, when there is little time and the plan at
+/// hand is a good one.
+constexpr std::int64_t firstSliceUnderway = 100;
 constexpr std::int64_t neighbourhoodConflicts = 150;
+
+/// Of the limits, for the least lateness; the rest is left for the least
+/// movement.
+constexpr double latenessShare = 0.5;
 
 constexpr std::array aimsInOrder{Aim::StartLate, Aim::Fresh, Aim::Calm, Aim::FewPans};
 
@@ -30,7 +41,8 @@ Lane::Lane(const Lesson& lesson, const ArrangeOptions& options, LaneKind kind, B
       report_(progress, std::chrono::steady_clock::now()),
       aim_(options.aim.value_or(lesson.head.aim)),
       expanded_(expand(lesson)),
-      f_(lesson, expanded_),
+      f_(lesson, expanded_, rules::Requirements::Held,
+         options.underway ? &*options.underway : nullptr),
       search_(f_.engine, f_.groups, f_.choices, options.seed + (kind == LaneKind::Raises ? 1 : 0),
               [this] { return keepGoing(); }),
       random_(options.seed) {
@@ -42,7 +54,7 @@ ArrangeResult Lane::run() {
         result_.status = ArrangeStatus::NotPossible;
         return finish();
     }
-    const bool proved = findPlan() && approach();
+    const bool proved = findPlan() && (options_.underway || approach());
     if (found_) {
         result_.status = proved ? ArrangeStatus::Proved : ArrangeStatus::Found;
     }
@@ -51,38 +63,78 @@ ArrangeResult Lane::run() {
 
 bool Lane::inTime() const {
     return !stop_.stop_requested() &&
-           !(options_.secondsLimit && report_.seconds() > *options_.secondsLimit);
+           !(options_.secondsLimit && report_.seconds() > share_ * *options_.secondsLimit);
 }
 
 std::optional<std::int64_t> Lane::conflictsLeft(std::optional<std::int64_t> budget) const {
     if (!options_.conflictLimit) {
         return budget;
     }
-    const auto left = std::max<std::int64_t>(*options_.conflictLimit - search_.conflicts(), 0);
+    const auto limit =
+        static_cast<std::int64_t>(share_ * static_cast<double>(*options_.conflictLimit));
+    const auto left = std::max<std::int64_t>(limit - search_.conflicts(), 0);
     return std::min(left, budget.value_or(left));
 }
 
-/// The least lateness, beginning where the lesson's placements stand; then, where asked for, the
-/// least movement. True if proved least.
-bool Lane::findPlan() {
-    const rules::Previous previous = rules::previousPlan(f_);
-    objective_ = f_.lateness;
-    for (const auto& hints : {previous.starts, previous.hints}) {
-        for (const auto& hint : hints) {
-            search_.suggest(hint.view, hint.value);
-        }
+void Lane::suggest(const rules::Previous& plan) {
+    for (const auto& start : plan.starts) {
+        search_.suggest(start.view, start.value);
+        search_.suggest(start.presence.view, 1);
     }
-    for (const engine::Literal chosen : previous.chosen) {
+    for (const engine::Literal chosen : plan.chosen) {
         search_.suggest(chosen.view, 1);
     }
-    if (!previous.starts.empty() && !solve({f_.lateness}, hintConflicts)) {
+}
+
+/// The least lateness, beginning where the lesson's placements stand; then,
+/// where asked for, the least movement. True if proved least.
+bool Lane::findPlan() {
+    const rules::Previous previous = rules::previousPlan(f_, f_.lesson.placements);
+    const rules::Previous first =
+        options_.beginWith ? rules::previousPlan(f_, *options_.beginWith) : previous;
+    objective_ = f_.lateness;
+    suggest(first);
+    if (options_.underway) {
+        dispatch(first);
+    }
+    // Once cooking has begun the plan is still the best guess there is.
+    if (!first.starts.empty() && !solve({f_.lateness}, hintConflicts) && !options_.underway) {
         search_.forgetValues();
     }
-    if (!minimise(f_.lateness, std::nullopt)) {
+    const bool close = options_.stayClose || options_.underway;
+    share_ = options_.underway ? latenessShare : 1;
+    const bool leastLate = minimise(f_.lateness, std::nullopt);
+    share_ = 1;
+    if (!found_ || (!leastLate && !options_.underway)) {
         return false;
     }
-    return !options_.stayClose || previous.starts.empty() ||
-           minimise(rules::addMovement(f_, previous), std::nullopt);
+    return !close || previous.starts.empty() || (stayClose(previous) && leastLate);
+}
+
+/// Prefers what a cook would make of the plan.
+void Lane::dispatch(const rules::Previous& previous) {
+    Dispatch(f_, previous, [this] { return inTime(); }).run();
+    search_.rememberValues();
+    f_.engine.backtrackTo(0);
+}
+
+/// True if the movement is proved least.
+bool Lane::stayClose(const rules::Previous& previous) {
+    const View moved = rules::addMovement(f_, previous);
+    const std::optional<Value> best =
+        options_.underway && f_.engine.propagate() ? valueInBest(moved) : std::nullopt;
+    if (best) {
+        // Less may move when it is done over, now that the lateness is settled.
+        const auto values = search_.preferredValues();
+        best_ = *best;
+        objective_ = moved;
+        dispatch(previous);
+        solve({moved, best_ - 1, false}, hintConflicts);
+        if (best_ == *best) {
+            search_.prefer(values);
+        }
+    }
+    return minimise(moved, std::nullopt);
 }
 
 /// The aim, and the others to break its ties. True if the aim is proved.
@@ -112,7 +164,8 @@ bool Lane::solve(const engine::Goal& goal, std::optional<std::int64_t> budget) {
     return outcome_ != Outcome::Interrupted;
 }
 
-/// Finds plans with ever less of the objective until none is left. True if proved least.
+/// Finds plans with ever less of the objective until none is left. True if
+/// proved least.
 bool Lane::minimise(View objective, std::optional<std::int64_t> budget) {
     if (!f_.engine.propagate()) {
         return settle(true);  // only before there is a plan
@@ -133,7 +186,7 @@ bool Lane::minimise(View objective, std::optional<std::int64_t> budget) {
 /// True if it is proved that there is no better plan.
 bool Lane::searchOn(const engine::Goal& goal, std::optional<std::int64_t> budget) {
     engine::Goal better = goal;
-    std::int64_t slice = firstSlice;
+    std::int64_t slice = options_.underway ? firstSliceUnderway : firstSlice;
     while (true) {
         if (takeNews()) {
             return true;
@@ -156,9 +209,17 @@ bool Lane::searchOn(const engine::Goal& goal, std::optional<std::int64_t> budget
     }
 }
 
-/// Most of the best plan is held; a stretch of time and what must follow from it is open.
+/// Most of the best plan is held; a stretch of time and what must follow from
+/// it is open.
 void Lane::holdAllButAStretch() {
     std::vector<Value> starts = search_.preferredStarts();
+    if (options_.underway) {
+        const Value now = rules::toValue(options_.underway->now);
+        std::erase_if(starts, [now](Value start) { return start < now; });
+    }
+    if (starts.empty()) {
+        return;
+    }
     std::ranges::sort(starts);
     const auto count = static_cast<std::int64_t>(starts.size());
     const std::int64_t width = random_.between(count / 6, count / 2);
@@ -168,10 +229,10 @@ void Lane::holdAllButAStretch() {
                         objective_ == f_.earliestStart);
 }
 
-/// Large-neighbourhood search (Shaw, 1998): such stretches are planned anew, again and again, for
-/// as many conflicts.
+/// Large-neighbourhood search (Shaw, 1998): such stretches are planned anew,
+/// again and again, for as many conflicts.
 void Lane::searchAround(std::int64_t conflicts) {
-    if (!found_ || objective_ == f_.lateness) {
+    if (!found_ || (objective_ == f_.lateness && !options_.underway)) {
         return;
     }
     const std::int64_t end = search_.conflicts() + conflicts;

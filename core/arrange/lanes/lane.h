@@ -1,7 +1,8 @@
 #pragma once
-// One search for a plan, in one thread: least lateness, then least movement where that is asked
-// for, then the aim, then the other aims to break ties. Alone it is deterministic under a limit of
-// conflicts. With others it takes over what they find and prove.
+// One search for a plan, in one thread: least lateness, then least movement
+// where that is asked for, then the aim, then the other aims to break ties.
+// Alone it is deterministic under a limit of conflicts. With others it takes
+// over what they find and prove.
 
 #include <chrono>
 #include <optional>
@@ -18,7 +19,8 @@
 namespace rangeline::lanes {
 
 enum class LaneKind : std::uint8_t {
-    Lowers,  ///< works down from the best plan and around it, breaks ties and reports
+    Lowers,  ///< works down from the best plan and around it, breaks ties and
+             ///< reports
     Raises,  ///< works up from the bound; ends with the aim
 };
 
@@ -35,6 +37,9 @@ class Lane {
     using Outcome = engine::Outcome;
 
     bool findPlan();
+    void suggest(const rules::Previous& plan);
+    void dispatch(const rules::Previous& previous);
+    bool stayClose(const rules::Previous& previous);
     bool approach();
     bool minimise(View objective, std::optional<std::int64_t> budget);
     bool searchOn(const engine::Goal& goal, std::optional<std::int64_t> budget);
@@ -76,6 +81,7 @@ class Lane {
     Value best_ = 0;           ///< of the objective
     Value earliestStart_ = 0;  ///< of the best plan
     std::optional<View> aimView_;
+    double share_ = 1;  ///< of the limits, within which the stage at hand must end
 
     int stage_ = 0;
     bool shares_ = false;  ///< the stage at hand is one that all lanes go through

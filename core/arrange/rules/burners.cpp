@@ -72,11 +72,15 @@ void addBurners(Formulation& f) {
     std::vector<std::vector<CumulativeTask>> together(at(f.lesson.head.groups.count));
     for (std::size_t h = 0; h < f.expanded.burnerHolds.size(); ++h) {
         const BurnerHold& hold = f.expanded.burnerHolds[h];
+        if (f.allLeftOut(hold.kept ? std::vector{hold.owner} : hold.tasks)) {
+            f.burnerOfHold.emplace_back();
+            continue;
+        }
         UnitChoice choice = candidates(f, hold);
         if (choice.units.empty()) {
             f.lack(RequirementKind::NoBurner, h);
         }
-        const Taken taken = f.taken(hold.span);
+        const Taken taken = f.taken(hold.span, hold.tasks);
         for (std::size_t i = 0; i < choice.units.size(); ++i) {
             choice.chosen.push_back(choice.units.size() == 1 ? f.yes() : f.boolean(true));
             uses[at(choice.units[i])].push_back({taken.begin, taken.end, 1, choice.chosen[i]});
@@ -95,6 +99,9 @@ void addBurners(Formulation& f) {
         f.expanded.stations.burners.size() <
         f.lesson.head.groups.count * static_cast<int>(f.lesson.kitchen.burners.size());
     for (auto& use : together) {
+        if (f.underway != nullptr) {
+            break;  // what has begun may already be more than there should be
+        }
         // Implied, but it sees at once that all burners are full. Not where groups share some.
         if (!anyShared || f.lesson.head.groups.count == 1) {
             f.limit(std::move(use), static_cast<Value>(f.lesson.kitchen.burners.size()),

@@ -47,9 +47,11 @@ std::optional<Literal> UnitChoice::of(int unit) const {
     return chosen[static_cast<std::size_t>(found - units.begin())];
 }
 
-Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpanded, Requirements how)
+Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpanded, Requirements how,
+                         const Underway* cooking)
     : lesson(wholeLesson),
       expanded(wholeExpanded),
+      underway(cooking),
       requirements(engine, how),
       grain_(toValue(wholeLesson.head.grain)) {
     const std::int64_t total = sumOfAllTimes(lesson, expanded);
@@ -62,6 +64,12 @@ Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpande
     for (const auto& [key, placement] : lesson.placements) {
         first = std::min(first, placement.start.inSeconds());
         last = std::max(last, placement.start.inSeconds());
+    }
+    if (underway != nullptr) {
+        last = std::max(last, underway->now.inSeconds());
+        for (const auto& [key, until] : underway->notBefore) {
+            last = std::max(last, until.inSeconds());
+        }
     }
     earliest = static_cast<Value>(first - total);
     latest = static_cast<Value>(last + total);
@@ -92,6 +100,10 @@ View Formulation::variable(Value low, Value high, Value step, bool preferHigh, L
 }
 
 void Formulation::clause(std::vector<Literal> literals) {
+    const auto broken = [this](Literal literal) { return engine.isFalse(literal); };
+    if (underway != nullptr && std::ranges::all_of(literals, broken)) {
+        return;  // cannot be helped any more
+    }
     possible = possible && engine.addClause(std::move(literals));
 }
 
@@ -122,7 +134,9 @@ Literal Formulation::both(Literal a, Literal b) {
 }
 
 void Formulation::order(TimePoint earlier, TimePoint later, Value gap, Literal condition) {
-    if (!engine.isFalse(condition)) {
+    const bool broken = underway != nullptr && engine.isTrue(condition) &&
+                        engine.low(earlier) + gap > engine.high(later);
+    if (!broken && !engine.isFalse(condition)) {
         engine.addDifference(earlier.view, earlier.offset + gap - later.offset, later.view,
                              condition);
     }
@@ -134,6 +148,12 @@ void Formulation::lack(RequirementKind kind, std::size_t index) {
 }
 
 void Formulation::limit(std::vector<CumulativeTask> uses, Value capacity, Literal where) {
+    if (underway != nullptr) {
+        for (auto& some : limitsUnderway(uses, capacity)) {
+            engine::addCumulative(engine, std::move(some), capacity);
+        }
+        return;
+    }
     if (!engine.isTrue(where)) {
         for (CumulativeTask& use : uses) {
             use.presence = both(use.presence, where);
@@ -142,9 +162,10 @@ void Formulation::limit(std::vector<CumulativeTask> uses, Value capacity, Litera
     engine::addCumulative(engine, std::move(uses), capacity);
 }
 
-View Formulation::startVariable(const Placement* pinned, RequirementKind kind, int index) {
-    if (pinned == nullptr) {
-        return engine.newVariable(earliest, latest, grain_);
+View Formulation::startVariable(const PlacementKey& key, RequirementKind kind, int index) {
+    const Placement* pinned = pinnedPlacement(key);
+    if (pinned == nullptr || !staysPut(key, *pinned)) {
+        return engine.newVariable(earliestOf(key), latest, grain_);
     }
     const Value at = toValue(pinned->start);
     if (!requirements.switched()) {
@@ -156,7 +177,7 @@ View Formulation::startVariable(const Placement* pinned, RequirementKind kind, i
     return start;
 }
 
-Taken Formulation::taken(const Span& span) {
+Taken Formulation::taken(const Span& span, const std::vector<int>& tasks) {
     Taken result;
     switch (span.begin) {
         case SpanBegin::TaskStart:
@@ -175,6 +196,12 @@ Taken Formulation::taken(const Span& span) {
     }
     for (const int user : span.untilStartOf) {
         ends.push_back(startOf(user));
+    }
+    const bool outOfTurn = std::ranges::any_of(tasks, [this](int task) { return hasBegun(task); });
+    for (const int task : tasks) {
+        if (outOfTurn && task != span.endOf && !allLeftOut({task})) {
+            ends.push_back(endOf(task));
+        }
     }
     if (ends.size() <= 1) {
         result.end = ends.empty() ? result.begin : ends.front();

@@ -10,6 +10,7 @@
 #include "arrange/engine/engine.h"
 #include "arrange/engine/search.h"
 #include "arrange/rules/requirements.h"
+#include "arrange/underway.h"
 #include "model/expand.h"
 
 namespace rangeline::rules {
@@ -102,7 +103,7 @@ struct Taken {
 class Formulation {
   public:
     Formulation(const Lesson& lesson, const Expanded& expanded,
-                Requirements how = Requirements::Held);
+                Requirements how = Requirements::Held, const Underway* underway = nullptr);
     Formulation(const Formulation&) = delete;
     Formulation& operator=(const Formulation&) = delete;
 
@@ -123,7 +124,8 @@ class Formulation {
     TimePoint endOf(int task) const { return tasks[static_cast<std::size_t>(task)].end; }
     /// later >= earlier + gap where the condition holds.
     void order(TimePoint earlier, TimePoint later, Value gap, Literal condition);
-    Taken taken(const Span& span);
+    /// Of what those tasks share.
+    Taken taken(const Span& span, const std::vector<int>& tasks = {});
     /// True where the requirement is to hold.
     Literal asked(RequirementKind kind, int index = 0) { return requirements.of({kind, index}); }
     /// Nothing the kitchen has will do.
@@ -131,17 +133,30 @@ class Formulation {
     /// No more than the capacity at once, if `where` is true.
     void limit(std::vector<CumulativeTask> uses, Value capacity, Literal where);
     /// The start of something placed: free on the grain, or where it is pinned.
-    View startVariable(const Placement* pinned, RequirementKind kind, int index);
+    View startVariable(const PlacementKey& key, RequirementKind kind, int index);
     const Placement* pinnedPlacement(const PlacementKey& key) const;
     /// Units of the crew that work for a group.
     std::vector<int> crewOf(int group) const;
     const Cook& cook(int unit) const;
     Value grain() const { return grain_; }
 
+    // ---- once cooking has begun (underway.cpp) ----
+
+    bool isLeftOut(const PlacementKey& key) const;
+    /// There are some, and none of these tasks is done.
+    bool allLeftOut(const std::vector<int>& some) const;
+    bool hasBegun(int task) const;
+    /// Fixed and not later than now; never where cooking has not begun.
+    bool hasBegun(TimePoint point) const;
+    /// Nothing of that key that has not started begins before.
+    Value earliestOf(const PlacementKey& key) const;
+    bool lateAllowed() const { return lesson.head.lateAllowed || underway != nullptr; }
+
     // ---- what there is ----
 
     const Lesson& lesson;
     const Expanded& expanded;
+    const Underway* underway;  ///< null: cooking has not begun
     engine::Engine engine;
     RequirementLiterals requirements;
     bool possible = true;  ///< false as soon as the rules contradict each other
@@ -172,15 +187,24 @@ class Formulation {
     std::vector<engine::Choice> choices;  ///< those not in a group
 
     View earliestStart = 0;  ///< minus the earliest start: less is later
-    View lateness = 0;       ///< total seconds late; fixed at 0 unless allowed
+    /// Total seconds late; fixed at 0 unless allowed. Once cooking has begun also, counting much
+    /// more, seconds that food keeps too long.
+    View lateness = 0;
 
   private:
+    bool staysPut(const PlacementKey& key, const Placement& pinned) const;
+    std::vector<std::vector<CumulativeTask>> limitsUnderway(const std::vector<CumulativeTask>& uses,
+                                                            Value capacity) const;
+
     Value grain_ = 60;
 };
 
 /// The value of a duration or instant. Lessons are validated to fit.
 Value toValue(Duration duration);
 Value toValue(Instant instant);
+
+/// How long the hands of a wash or of turning on take: as planned, unless it has begun.
+Value takesNow(const Placement* pinned, Duration planned);
 
 /// Alike windows of many steps are one requirement.
 Requirement requirementOf(const Expanded& expanded, const Window& window);
@@ -200,20 +224,22 @@ void addTogether(Formulation& f);
 /// of waiting, cook-minutes squared at once, vessels. Between searches, at level 0.
 View addAim(Formulation& f, Aim aim);
 
-/// What the lesson's placements say of the variables.
+/// What placements say of the variables.
 struct Previous {
-    struct Value {
+    struct Start {
         View view = 0;
-        engine::Value value = 0;
+        Value value = 0;
+        Literal presence;  ///< counts only where it is there: a wash, turning on
     };
-    std::vector<Value> starts;    ///< of steps
-    std::vector<Value> hints;     ///< of washes, which may go or come
+    std::vector<Start> starts;
     std::vector<Literal> chosen;  ///< who, where and in what
+    std::vector<Literal> added;   ///< there now, and not before
 };
-Previous previousPlan(const Formulation& f);
+Previous previousPlan(const Formulation& f, const Placements& placements);
 
-/// Seconds that steps move away from where they stood, in all; another cook, burner, vessel or slot
-/// counts like five minutes. Between searches, at level 0.
+/// Seconds that steps, washes and turning on move away from where they stood, in all; another cook,
+/// burner, vessel or slot, and what comes or goes, counts like five minutes. Between searches, at
+/// level 0.
 View addMovement(Formulation& f, const Previous& previous);
 
 /// The placements of the solution the engine stands at.

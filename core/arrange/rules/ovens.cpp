@@ -204,10 +204,16 @@ class OvenRules {
         return in;
     }
 
+    /// Food that is not made needs no oven.
+    bool isNeverUsed(const OvenLoad& load) const { return f_.allLeftOut({load.owner}); }
+
     void addOven(int oven) {
         members_.clear();
         std::vector<CumulativeTask> slots;
         for (std::size_t load = 0; load < loads_.size(); ++load) {
+            if (isNeverUsed(loads_[load])) {
+                continue;
+            }
             if (const auto in = inOven(load, oven)) {
                 members_.push_back({load, *in});
                 for (const auto& spot : f_.ovenOfLoad[load].spots) {
@@ -308,7 +314,9 @@ class OvenRules {
         const Unit& unit = f_.expanded.stations.ovens[oven];
         const PlacementKey key{TurnOnKey{ovenOf(oven).id, unit.group}};
         const Placement* pinned = f_.pinnedPlacement(key);
-        if (members_.empty() && pinned == nullptr) {
+        const bool begun = pinned != nullptr && pinned->started;
+        if ((members_.empty() && pinned == nullptr) || f_.isLeftOut(key) ||
+            (!begun && isHotAlready())) {
             vars.presence = f_.no(f_.yes());
             f_.turnOns.push_back(vars);
             return;
@@ -317,7 +325,7 @@ class OvenRules {
                           std::ranges::any_of(
                               members_, [this](const Member& m) { return f_.engine.isTrue(m.in); });
         vars.presence = sure ? f_.yes() : f_.boolean();
-        vars.start = f_.startVariable(pinned, RequirementKind::PinnedTurnOn, oven);
+        vars.start = f_.startVariable(key, RequirementKind::PinnedTurnOn, oven);
         const Literal warm = asked(RequirementKind::OvenWarmUp, oven);
         addWays(unit.group, pinned, vars);
         std::vector<Literal> used{pinned != nullptr ? f_.yes() : f_.no(vars.presence)};
@@ -335,6 +343,12 @@ class OvenRules {
         f_.turnOns.push_back(std::move(vars));
     }
 
+    /// Something has been put in, whoever turned it on.
+    bool isHotAlready() const {
+        return std::ranges::any_of(
+            members_, [this](const Member& m) { return f_.hasBegun(taken_[m.load].begin); });
+    }
+
     /// Warm enough for this load from the room, or another load was in before it.
     void warmUpBefore(int oven, const TurnOnVars& vars, const Member& member) {
         for (const auto& setting : f_.ovenOfLoad[member.load].settings) {
@@ -344,6 +358,7 @@ class OvenRules {
             const Literal first = f_.boolean();
             f_.order(vars.end, taken_[member.load].begin,
                      toValue(ovenOf(oven).warmUpTo(setting.setTo)), first);
+            turnDialBefore(oven, setting.setTo, member.load, first);
             std::vector<Literal> ways{f_.no(asked(RequirementKind::OvenWarmUp, oven)),
                                       f_.no(setting.chosen), first};
             for (const Member& other : members_) {
@@ -355,6 +370,18 @@ class OvenRules {
         }
     }
 
+    /// It was turned on to something else: then the dial is turned now at the earliest.
+    void turnDialBefore(int oven, Temperature setTo, std::size_t load, Literal first) {
+        const PlacementKey key{TurnOnKey{ovenOf(oven).id, f_.expanded.stations.ovens[oven].group}};
+        const Placement* pinned = f_.pinnedPlacement(key);
+        if (f_.underway != nullptr && pinned != nullptr && pinned->started && pinned->oven) {
+            const Duration change = ovenOf(oven).changeOver(pinned->oven->setTo, pinned->oven->mode,
+                                                            setTo, modeOf(load));
+            f_.order(f_.constant(toValue(f_.underway->now)), taken_[load].begin, toValue(change),
+                     first);
+        }
+    }
+
     void addWays(int group, const Placement* pinned, TurnOnVars& vars) {
         std::vector<Literal> literals;
         Value longest = 0;
@@ -363,7 +390,7 @@ class OvenRules {
                 pinned->hands.front().cook != f_.cook(cook).id) {
                 continue;
             }
-            const Value takes = toValue(atPace(turnOnTakes, f_.cook(cook).pacePercent));
+            const Value takes = takesNow(pinned, atPace(turnOnTakes, f_.cook(cook).pacePercent));
             vars.ways.push_back({f_.boolean(true), cook, takes});
             literals.push_back(vars.ways.back().chosen);
             longest = std::max(longest, takes);
@@ -374,7 +401,8 @@ class OvenRules {
         vars.end = {f_.variable(f_.engine.low(vars.start), f_.engine.high(vars.start) + longest, 1,
                                 false, vars.presence),
                     0};
-        engine::Group choice{{vars.start, 0}, {vars.start, true, vars.presence}, {literals}};
+        engine::Group choice{
+            {vars.start, 0}, {vars.start, f_.underway == nullptr, vars.presence}, {literals}};
         for (const TurnOnVars::Way& way : vars.ways) {
             f_.order({vars.start, way.takes}, vars.end, 0, way.chosen);
         }

@@ -6,6 +6,9 @@ namespace rangeline::rules {
 
 void addPools(Formulation& f) {
     for (const PoolHold& hold : f.expanded.poolHolds) {
+        if (hold.owner >= 0 && f.allLeftOut({hold.owner})) {
+            continue;
+        }
         const Taken taken = f.taken(hold.span);
         f.poolUse[static_cast<std::size_t>(hold.unit)].push_back(
             {taken.begin, taken.end, hold.amount, f.yes()});

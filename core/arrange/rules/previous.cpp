@@ -1,5 +1,5 @@
-// Where the lesson's placements stand before arranging: values to try first, and what moving away
-// from them costs.
+// Where placements stand before arranging: values to try first, and what moving away from them
+// costs.
 
 #include <algorithm>
 #include <cstdlib>
@@ -10,7 +10,8 @@
 namespace rangeline::rules {
 namespace {
 
-/// Another cook, burner, vessel or rack slot counts like five minutes.
+/// Another cook, burner, vessel or rack slot counts like five minutes, and so does what comes or
+/// goes.
 constexpr Value changeCosts = 300;
 
 std::size_t at(int index) {
@@ -19,11 +20,13 @@ std::size_t at(int index) {
 
 class PreviousPlan {
   public:
-    explicit PreviousPlan(const Formulation& f) : f_(f), stations_(f.expanded.stations) {}
+    PreviousPlan(const Formulation& f, const Placements& placements)
+        : f_(f), placements_(placements), stations_(f.expanded.stations) {}
 
     Previous read() {
         for (std::size_t i = 0; i < f_.tasks.size(); ++i) {
-            if (const Placement* placement = at(f_.expanded.tasks[i].key)) {
+            if (const Placement* placement = at(f_.expanded.tasks[i].key);
+                placement != nullptr && !f_.tasks[i].staffings.empty()) {
                 readTask(f_.tasks[i], *placement);
             }
         }
@@ -31,25 +34,30 @@ class PreviousPlan {
         readBurners();
         readOvens();
         for (std::size_t c = 0; c < f_.washes.size(); ++c) {
-            readOneHand(PlacementKey{f_.expanded.chains[c].key}, f_.washes[c]);
+            if (f_.washes[c]) {
+                readWash(static_cast<int>(c), *f_.washes[c]);
+            }
+        }
+        for (const TurnOnVars& turnOn : f_.turnOns) {
+            readTurnOn(turnOn);
         }
         return std::move(previous_);
     }
 
   private:
     const Placement* at(const PlacementKey& key) const {
-        const auto found = f_.lesson.placements.find(key);
-        return found == f_.lesson.placements.end() ? nullptr : &found->second;
+        const auto found = placements_.find(key);
+        return found == placements_.end() ? nullptr : &found->second;
     }
     const Placement* ofTask(int task) const { return at(f_.expanded.tasks[rules::at(task)].key); }
 
-    void stood(View start, const Placement& placement) {
-        previous_.starts.push_back({start, toValue(placement.start)});
+    void stood(View start, const Placement& placement, Literal presence) {
+        previous_.starts.push_back({start, toValue(placement.start), presence});
     }
     void chose(Literal literal) { previous_.chosen.push_back(literal); }
 
     void readTask(const TaskVars& vars, const Placement& placement) {
-        stood(vars.start, placement);
+        stood(vars.start, placement, f_.yes());
         for (const Staffing& staffing : vars.staffings) {
             if (staffing.shares == placement.hands) {
                 chose(staffing.chosen);
@@ -126,34 +134,79 @@ class PreviousPlan {
         return f_.lesson.kitchen.ovens[rules::at(stations_.ovens[oven].item)].id == spot.oven;
     }
 
-    void readOneHand(const PlacementKey& key, const std::optional<WashVars>& wash) {
-        const Placement* placement = at(key);
-        if (!wash || placement == nullptr) {
+    /// The kind of vessel the chain was in; -1 if that is not known.
+    int itemBefore(int chain) const {
+        const Chain& before = f_.expanded.chains[rules::at(chain)];
+        const Placement* owner = before.owner < 0 ? nullptr : ofTask(before.owner);
+        const auto index = rules::at(before.key.spot);
+        const bool named = owner != nullptr && index < owner->wares.size();
+        return named ? wareItem(f_.lesson.kitchen, owner->wares[index].ware) : -1;
+    }
+
+    void readWash(int chain, const WashVars& wash) {
+        const Placement* placement = at(PlacementKey{f_.expanded.chains[rules::at(chain)].key});
+        if (placement == nullptr) {
+            previous_.added.push_back(wash.presence);
             return;
         }
-        previous_.hints.push_back({wash->start, toValue(placement->start)});
-        previous_.hints.push_back({wash->presence.view, 1});
+        stood(wash.start, *placement, wash.presence);
+        const int item = itemBefore(chain);
+        for (const WashVars::Way& way : wash.ways) {
+            if (isBy(way.cook, *placement) && (item < 0 || way.ware == item)) {
+                chose(way.chosen);
+            }
+        }
+    }
+
+    void readTurnOn(const TurnOnVars& turnOn) {
+        if (turnOn.ways.empty()) {
+            return;
+        }
+        const Unit& unit = stations_.ovens[turnOn.oven];
+        const OvenId& oven = f_.lesson.kitchen.ovens[rules::at(unit.item)].id;
+        const Placement* placement = at(PlacementKey{TurnOnKey{oven, unit.group}});
+        if (placement == nullptr) {
+            previous_.added.push_back(turnOn.presence);
+            return;
+        }
+        stood(turnOn.start, *placement, turnOn.presence);
+        for (const TurnOnVars::Way& way : turnOn.ways) {
+            if (isBy(way.cook, *placement)) {
+                chose(way.chosen);
+            }
+        }
+    }
+
+    bool isBy(int cook, const Placement& placement) const {
+        return !placement.hands.empty() && f_.cook(cook).id == placement.hands.front().cook;
     }
 
     const Formulation& f_;
+    const Placements& placements_;
     const Stations& stations_;
     Previous previous_;
 };
 
 }  // namespace
 
-Previous previousPlan(const Formulation& f) {
-    return PreviousPlan(f).read();
+Previous previousPlan(const Formulation& f, const Placements& placements) {
+    return PreviousPlan(f, placements).read();
 }
 
 View addMovement(Formulation& f, const Previous& previous) {
     std::vector<engine::Term> terms;
     std::int64_t constant = 0;
-    for (const auto& [start, value] : previous.starts) {
+    for (const auto& [start, value, presence] : previous.starts) {
+        if (f.engine.fixed(start) && f.engine.isTrue(presence)) {
+            continue;
+        }
         const View moved = f.engine.newVariable(0, 2 * (f.latest - f.earliest));
-        f.engine.addDifference(start, -value, moved, f.yes());
-        f.engine.addDifference(engine::opposite(start), value, moved, f.yes());
+        f.engine.addDifference(start, -value, moved, presence);
+        f.engine.addDifference(engine::opposite(start), value, moved, presence);
         terms.push_back({moved, 1});
+    }
+    for (const Literal literal : previous.added) {
+        terms.push_back({literal.view, changeCosts});
     }
     for (const Literal literal : previous.chosen) {
         // 1 - the literal's variable, which is a boolean

@@ -23,7 +23,9 @@ class Reader {
             readWare(f_.expanded.chains[c], f_.wareOfChain[c]);
         }
         for (std::size_t h = 0; h < f_.burnerOfHold.size(); ++h) {
-            readBurner(f_.expanded.burnerHolds[h], f_.burnerOfHold[h]);
+            if (!f_.burnerOfHold[h].units.empty()) {
+                readBurner(f_.expanded.burnerHolds[h], f_.burnerOfHold[h]);
+            }
         }
         for (std::size_t l = 0; l < f_.ovenOfLoad.size(); ++l) {
             readOven(f_.expanded.ovenLoads[l], f_.ovenOfLoad[l]);
@@ -33,6 +35,9 @@ class Reader {
         }
         for (const TurnOnVars& turnOn : f_.turnOns) {
             readTurnOn(turnOn);
+        }
+        if (f_.underway != nullptr) {
+            keepWhatBegan();
         }
         return std::move(placements_);
     }
@@ -128,12 +133,28 @@ class Reader {
             const bool later = static_cast<int>(c) != chain &&
                                chosenUnit(f_.wareOfChain[c]) == unit &&
                                begin(static_cast<int>(c)) >= begin(chain) &&
-                               f_.expanded.chains[c].span.begin != SpanBegin::Opening;
+                               f_.expanded.chains[c].span.begin != SpanBegin::Opening &&
+                               !f_.allLeftOut(f_.expanded.chains[c].tasks);
             if (later && (next < 0 || begin(static_cast<int>(c)) < begin(next))) {
                 next = static_cast<int>(c);
             }
         }
         return next >= 0 && (self.family < 0 || f_.expanded.chains[at(next)].family != self.family);
+    }
+
+    /// Washes and turning on that nothing needs any more, too.
+    void keepWhatBegan() {
+        for (const auto& [key, placement] : f_.lesson.placements) {
+            // An oven that food has gone into was turned on, whether or not anybody said so.
+            const bool evident =
+                std::holds_alternative<TurnOnKey>(key) && placement.start <= f_.underway->now;
+            if (placement.started || evident) {
+                placements_.try_emplace(key, placement);
+            }
+        }
+        for (const PlacementKey& key : f_.underway->leftOut) {
+            placements_.erase(key);
+        }
     }
 
     Value begin(int chain) const { return f_.engine.low(f_.chainTaken[at(chain)].begin); }
@@ -169,7 +190,9 @@ class Reader {
                 placement.hands = {{f_.cook(way.cook).id, 0}};
             }
         }
-        placement.oven = firstSetting(turnOn.oven);
+        if (f_.underway == nullptr || !placement.started) {
+            placement.oven = firstSetting(turnOn.oven);
+        }
         placements_[key] = std::move(placement);
     }
 
@@ -179,6 +202,9 @@ class Reader {
         Instant earliest;
         for (const OvenLoad& load : f_.expanded.ovenLoads) {
             const Task& task = f_.expanded.tasks[at(load.owner)];
+            if (f_.isLeftOut(task.key)) {
+                continue;
+            }
             const Placement& placement = placements_.at(task.key);
             const auto& spot = load.kept ? placement.keptIn : placement.oven;
             const Instant begin = Instant::atSeconds(

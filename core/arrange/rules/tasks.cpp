@@ -33,7 +33,9 @@ class Staffer {
         : f_(f), task_(task), step_(stepOf(f.lesson, task)), vars_(vars) {}
 
     void staff() {
-        if (!hasHands(task_)) {
+        if (f_.isLeftOut(task_.key)) {
+            vars_.staffings.push_back({});
+        } else if (!hasHands(task_)) {
             add({}, {});
         } else if (vars_.pinned != nullptr && !vars_.pinned->hands.empty()) {
             addPinned();
@@ -204,7 +206,7 @@ void addTask(Formulation& f, const Task& task) {
     TaskVars& vars = f.tasks.emplace_back();
     vars.pinned = f.pinnedPlacement(task.key);
     const std::size_t self = f.tasks.size() - 1;
-    vars.start = f.startVariable(vars.pinned, RequirementKind::Pinned, static_cast<int>(self));
+    vars.start = f.startVariable(task.key, RequirementKind::Pinned, static_cast<int>(self));
     Staffer(f, task, vars).staff();
     if (vars.staffings.empty()) {
         f.lack(RequirementKind::NobodyCan, self);
@@ -214,14 +216,15 @@ void addTask(Formulation& f, const Task& task) {
     }
     linkEnd(f, vars);
     workHands(f, vars);
-    for (std::size_t i = 0; i < task.segments.size(); ++i) {
+    for (std::size_t i = 0; i < vars.staffings.front().timing.segments.size(); ++i) {
         if (task.segments[i].attention == Attention::Watch) {
             vars.watchings.push_back(chooseWatcher(f, task, vars, vars.watchings.size()));
             watch(f, vars, vars.watchings.back(), i);
         }
     }
-    // Washing up comes straight after serving; everything else as late as can be.
-    const bool late = !stepOf(f.lesson, task).afterServing;
+    // Washing up comes straight after serving, what is left once cooking has begun at once;
+    // everything else as late as can be.
+    const bool late = !stepOf(f.lesson, task).afterServing && f.underway == nullptr;
     engine::Group group{vars.end, {vars.start, late, f.yes()}, {}};
     std::vector<Literal>& staffings = group.sets.emplace_back();
     for (const Staffing& staffing : vars.staffings) {

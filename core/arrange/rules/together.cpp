@@ -98,7 +98,8 @@ void limitWork(Formulation& f, std::vector<EnergyTask> work, std::int64_t rate, 
 }
 
 void addTogether(Formulation& f) {
-    if (!f.possible) {
+    // Once cooking has begun what is already broken would have to be left out of these too.
+    if (!f.possible || f.underway != nullptr) {
         return;
     }
     // What the links alone say of the instants is used below.

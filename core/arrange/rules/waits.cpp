@@ -48,7 +48,34 @@ void require(Formulation& f, const std::vector<TimePoint>& earlier, bool allEarl
     f.clause(options);
 }
 
-void addWait(Formulation& f, int index) {
+/// Of what counts towards the total lateness: a second that food keeps too long counts like so many
+/// seconds of a late plate.
+constexpr Value keptTooLongCounts = 100;
+
+/// The same where batches make it hard to say by how much.
+constexpr Value brokenCounts = 600 * keptTooLongCounts;
+
+/// What is too late by then, by as many seconds as `by`.
+void addLate(Formulation& f, TimePoint earlier, TimePoint later, Value most, Value weight,
+             std::vector<engine::Term>& late) {
+    const View by = f.variable(0, 2 * (f.latest - f.earliest), 1, false, f.yes());
+    // by >= (later - earlier) - most; one of the two is a constant
+    if (f.engine.fixed(earlier.view)) {
+        const Value from = f.engine.low(earlier);
+        f.engine.addDifference(later.view, later.offset - from - most, by, f.yes());
+    } else {
+        const Value to = f.engine.low(later);
+        f.engine.addDifference(engine::opposite(earlier.view), to - earlier.offset - most, by,
+                               f.yes());
+    }
+    late.push_back({by, weight});
+}
+
+bool anyFixed(const Formulation& f, const std::vector<TimePoint>& points) {
+    return std::ranges::any_of(points, [&](TimePoint p) { return f.engine.fixed(p.view); });
+}
+
+void addWait(Formulation& f, int index, std::vector<engine::Term>& late) {
     const Wait& wait = f.expanded.waits[static_cast<std::size_t>(index)];
     const std::vector<TimePoint> from = pointsOf(f, wait.from);
     const std::vector<TimePoint> to = pointsOf(f, wait.to);
@@ -59,10 +86,22 @@ void addWait(Formulation& f, int index) {
         require(f, from, fromEnds, to, toStarts, toValue(*wait.least),
                 f.asked(RequirementKind::Follows, index));
     }
-    if (wait.most) {
-        require(f, to, !toStarts, from, !fromEnds, -toValue(*wait.most),
-                f.asked(RequirementKind::KeepsFor, index));
+    if (!wait.most || f.allLeftOut(wait.from.tasks) || f.allLeftOut(wait.to.tasks)) {
+        return;
     }
+    // What has begun may have made the wait too long already, or may yet.
+    const bool mayBeBroken = f.underway != nullptr && (anyFixed(f, from) || anyFixed(f, to));
+    if (mayBeBroken && from.size() == 1 && to.size() == 1) {
+        addLate(f, from.front(), to.front(), toValue(*wait.most), keptTooLongCounts, late);
+        return;
+    }
+    Literal asked = f.asked(RequirementKind::KeepsFor, index);
+    if (mayBeBroken) {
+        const Literal broken = f.boolean();
+        late.push_back({broken.view, brokenCounts});
+        asked = f.no(broken);
+    }
+    require(f, to, !toStarts, from, !fromEnds, -toValue(*wait.most), asked);
 }
 
 /// The first window of the same origin, dish and group.
@@ -78,7 +117,16 @@ int firstAlike(const Expanded& expanded, const Window& window) {
                             expanded.windows.begin());
 }
 
+/// Late plates where that is allowed and, once cooking has begun, everything that is not done when
+/// it should be.
+bool mayBeLate(const Formulation& f, const Window& window) {
+    return (window.origin == WindowOrigin::Serving && f.lateAllowed()) || f.underway != nullptr;
+}
+
 void addWindow(Formulation& f, const Window& window, std::vector<engine::Term>& late) {
+    if (f.allLeftOut({window.task})) {
+        return;
+    }
     const Literal asked = f.requirements.of(requirementOf(f.expanded, window));
     const TimePoint point =
         window.end == StepEnd::Start ? f.startOf(window.task) : f.endOf(window.task);
@@ -89,11 +137,8 @@ void addWindow(Formulation& f, const Window& window, std::vector<engine::Term>& 
         return;
     }
     const TimePoint latest = f.constant(toValue(*window.latest));
-    if (window.origin == WindowOrigin::Serving && f.lesson.head.lateAllowed) {
-        const View by = f.variable(0, f.latest - f.earliest, 1, false, f.yes());
-        // by >= point - latest; the other end of a constant is a constant
-        f.engine.addDifference(point.view, point.offset - toValue(*window.latest), by, f.yes());
-        late.push_back({by, 1});
+    if (mayBeLate(f, window)) {
+        addLate(f, latest, point, 0, 1, late);
     } else {
         f.order(point, latest, 0, asked);
     }
@@ -120,10 +165,10 @@ Requirement requirementOf(const Expanded& expanded, const Window& window) {
 }
 
 void addWaits(Formulation& f) {
-    for (std::size_t i = 0; i < f.expanded.waits.size(); ++i) {
-        addWait(f, static_cast<int>(i));
-    }
     std::vector<engine::Term> late;
+    for (std::size_t i = 0; i < f.expanded.waits.size(); ++i) {
+        addWait(f, static_cast<int>(i), late);
+    }
     for (const Window& window : f.expanded.windows) {
         addWindow(f, window, late);
     }

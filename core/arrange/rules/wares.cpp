@@ -18,14 +18,16 @@ class WareRules {
 
     void add() {
         for (const Chain& chain : f_.expanded.chains) {
-            f_.chainTaken.push_back(f_.taken(chain.span));
+            f_.chainTaken.push_back(f_.taken(chain.span, chain.tasks));
             f_.wareOfChain.push_back(candidates(chain));
             f_.washes.emplace_back();
             if (f_.wareOfChain.back().units.empty()) {
                 f_.lack(RequirementKind::NoWare, f_.wareOfChain.size() - 1);
             }
         }
-        spreadWhereThereIsPlenty();
+        if (f_.underway == nullptr) {  // then each stays in what it was planned in
+            spreadWhereThereIsPlenty();
+        }
         for (std::size_t c = 0; c < f_.wareOfChain.size(); ++c) {
             choose(c);
         }
@@ -127,6 +129,9 @@ class WareRules {
 
     /// Two chains in one ware follow each other.
     void separate(int a, int b) {
+        if (isNeverUsed(a) || isNeverUsed(b)) {
+            return;
+        }
         const UnitChoice& first = f_.wareOfChain[at(a)];
         const UnitChoice& second = f_.wareOfChain[at(b)];
         struct Meeting {
@@ -143,7 +148,7 @@ class WareRules {
         if (meetings.empty()) {
             return;
         }
-        const bool batchesInOrder = sameFamily(a, b);
+        const bool batchesInOrder = sameFamily(a, b) && !f_.hasBegun(f_.chainTaken[at(b)].begin);
         before_[at(a)][at(b)] = follows(a, b);
         before_[at(b)][at(a)] = batchesInOrder ? f_.no(f_.yes()) : follows(b, a);
         for (const Meeting& meeting : meetings) {
@@ -178,12 +183,44 @@ class WareRules {
             if (!needsWash(a)) {
                 continue;
             }
+            if (hasWashBegun(a)) {
+                f_.washes[at(a)] = makeWash(a);
+            }
+            const bool washable = canStillBeWashed(a);
             for (int b = 0; b < count; ++b) {
-                if (!f_.engine.isFalse(before_[at(a)][at(b)]) && !sameFamily(a, b)) {
+                if (washable && !f_.engine.isFalse(before_[at(a)][at(b)]) && !sameFamily(a, b)) {
                     washBetween(a, b);
                 }
             }
         }
+    }
+
+    bool isNeverUsed(int chain) const { return f_.allLeftOut(f_.expanded.chains[at(chain)].tasks); }
+
+    PlacementKey washKey(int chain) const { return f_.expanded.chains[at(chain)].key; }
+
+    /// Its wash has been begun.
+    bool hasWashBegun(int chain) const {
+        const Placement* pinned = f_.pinnedPlacement(washKey(chain));
+        return f_.underway != nullptr && pinned != nullptr && pinned->started;
+    }
+
+    /// Neither skipped by the cook nor, where the next food is in it already, too late.
+    bool canStillBeWashed(int chain) const {
+        return !f_.isLeftOut(washKey(chain)) && (hasWashBegun(chain) || !wasUsedAgain(chain));
+    }
+
+    bool wasUsedAgain(int chain) const {
+        for (int next = 0; next < static_cast<int>(f_.chainTaken.size()); ++next) {
+            const TimePoint begin = f_.chainTaken[at(next)].begin;
+            if (next != chain && !sameFamily(chain, next) && f_.hasBegun(begin) &&
+                f_.hasBegun(f_.chainTaken[at(chain)].begin) &&
+                f_.engine.low(begin) >= f_.engine.low(f_.chainTaken[at(chain)].begin) &&
+                isSurelyInSameWare(chain, next)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /// b after a in one ware: a's wash lies between, or that of a later batch of a's family.
@@ -199,13 +236,13 @@ class WareRules {
                 ways.push_back(f_.both(before_[at(a)][at(sibling)], before_[at(sibling)][at(b)]));
             }
         }
-        f_.clause(ways);
         WashVars& wash = *f_.washes[at(a)];
         f_.clause({f_.no(own), wash.presence});
         for (const WashVars::Way& way : wash.ways) {
             f_.order({wash.start, way.takes}, f_.chainTaken[at(b)].begin, 0,
                      f_.both(own, way.chosen));
         }
+        f_.clause(ways);  // now that it is known whether there is time for its own
     }
 
     WashVars makeWash(int chain) {
@@ -213,19 +250,37 @@ class WareRules {
         const PlacementKey key{f_.expanded.chains[at(chain)].key};
         const Placement* pinned = f_.pinnedPlacement(key);
         wash.presence = pinned != nullptr ? f_.yes() : f_.boolean();
-        wash.start = f_.startVariable(pinned, RequirementKind::PinnedWash, chain);
+        wash.start = f_.startVariable(key, RequirementKind::PinnedWash, chain);
         addWays(chain, pinned, wash);
         f_.order(f_.chainTaken[at(chain)].end, {wash.start, 0}, 0, wash.presence);
         if (f_.lesson.head.kitchenOpens) {
             f_.order(f_.constant(toValue(*f_.lesson.head.kitchenOpens)), {wash.start, 0}, 0,
                      f_.both(wash.presence, f_.asked(RequirementKind::KitchenOpens)));
         }
-        engine::Group group{{wash.start, 0}, {wash.start, true, wash.presence}, {{}}};
+        keepApart(chain, wash);
+        engine::Group group{
+            {wash.start, 0}, {wash.start, f_.underway == nullptr, wash.presence}, {{}}};
         for (const WashVars::Way& way : wash.ways) {
             group.sets.front().push_back(way.chosen);
         }
         f_.groups.push_back(std::move(group));
         return wash;
+    }
+
+    bool isSurelyInSameWare(int a, int b) const {
+        const std::vector<int>& units = f_.wareOfChain[at(a)].units;
+        return units.size() == 1 && units == f_.wareOfChain[at(b)].units;
+    }
+
+    /// What has begun out of turn in that ware is not washed away.
+    void keepApart(int chain, const WashVars& wash) {
+        for (int other = 0; f_.underway != nullptr && other < static_cast<int>(before_.size());
+             ++other) {
+            const Taken& taken = f_.chainTaken[at(other)];
+            if (other != chain && isSurelyInSameWare(chain, other) && f_.hasBegun(taken.begin)) {
+                f_.order(taken.end, {wash.start, 0}, 0, wash.presence);
+            }
+        }
     }
 
     void addWays(int chain, const Placement* pinned, WashVars& wash) {
@@ -244,17 +299,17 @@ class WareRules {
         std::vector<Literal> literals;
         for (const int item : items) {
             for (const int cook : cooks) {
-                addWay(chain, item, cook, wash);
+                addWay(chain, item, cook, pinned, wash);
                 literals.push_back(wash.ways.back().chosen);
             }
         }
         f_.exactlyOne(literals, wash.presence);
     }
 
-    void addWay(int chain, int item, int cook, WashVars& wash) {
+    void addWay(int chain, int item, int cook, const Placement* pinned, WashVars& wash) {
         const Cleaning& cleaning = f_.lesson.kitchen.wares[at(item)].cleaning;
         const Literal chosen = f_.boolean(true);
-        const Value takes = toValue(atPace(cleaning.takes, f_.cook(cook).pacePercent));
+        const Value takes = takesNow(pinned, atPace(cleaning.takes, f_.cook(cook).pacePercent));
         wash.ways.push_back({chosen, cook, item, takes});
         std::vector<Literal> inThatWare{f_.no(chosen)};
         const UnitChoice& choice = f_.wareOfChain[at(chain)];
