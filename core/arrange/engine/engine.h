@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <span>
@@ -143,8 +144,9 @@ class Engine {
     // conflict analysis
     void mark(Literal stated);
     void resolveToFirstUip(int level);
-    std::vector<Literal> markedLiterals(int level) const;
-    bool redundant(std::int32_t entry, std::vector<Literal>& scratch) const;
+    std::vector<Literal> markedLiterals(int level);
+    bool implied(Literal literal, int depth);
+    bool redundant(std::int32_t entry, Value bound, int depth);
     bool assertLearned(std::vector<Literal> literals);
     int conflictLevel() const;
 
@@ -175,6 +177,15 @@ class Engine {
     std::vector<Value> needed_;   ///< by trail entry: bound that the conflict needs
     std::vector<bool> isMarked_;  ///< by trail entry
     std::vector<std::int32_t> marked_;
+    /// What is known of an entry's bounds: implied up to, and not implied from.
+    struct Verdict {
+        Value implied = std::numeric_limits<Value>::min();
+        Value notImplied = std::numeric_limits<Value>::max();
+    };
+    std::vector<Verdict> verdicts_;     ///< by trail entry
+    std::vector<std::int32_t> judged_;  ///< entries that have a verdict
+    std::vector<bool> levelIsMarked_;   ///< whether a literal of the level is marked
+    std::vector<Literal> reasons_;      ///< stack of those that are looked at
     int markedAtLevel_ = 0;
     int analysedLevel_ = 0;
     std::vector<int>* touched_ = nullptr;

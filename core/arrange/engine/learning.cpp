@@ -13,6 +13,8 @@ std::size_t at(std::int32_t index) {
     return static_cast<std::size_t>(index);
 }
 
+constexpr int reasonsDeep = 20;  // further back there is hardly anything to gain
+
 }  // namespace
 
 void Engine::antecedents(Literal literal, const Reason& reason, std::vector<Literal>& out) const {
@@ -98,30 +100,63 @@ void Engine::resolveToFirstUip(int level) {
     std::erase_if(marked_, [this](std::int32_t entry) { return !isMarked_[at(entry)]; });
 }
 
-/// Whether the other marked literals already imply this one.
-bool Engine::redundant(std::int32_t index, std::vector<Literal>& scratch) const {
+/// Whether the marked literals already imply this one, over reasons of reasons (after Sörensson and
+/// Biere, 2009; from memory).
+bool Engine::implied(Literal literal, int depth) {
+    const std::int32_t index = entryOf(literal);
+    if (index < 0 || trail_[at(index)].level == 0 ||
+        (isMarked_[at(index)] && needed_[at(index)] >= literal.bound)) {
+        return true;
+    }
     const TrailEntry& entry = trail_[at(index)];
+    if (depth == 0 || !levelIsMarked_[at(entry.level)]) {
+        return false;
+    }
+    Verdict& known = verdicts_[at(index)];
+    if (literal.bound <= known.implied || literal.bound >= known.notImplied) {
+        return literal.bound <= known.implied;
+    }
+    const bool yes = redundant(index, literal.bound, depth - 1);
+    judged_.push_back(index);
+    (yes ? known.implied : known.notImplied) = literal.bound;
+    return yes;
+}
+
+/// Whether the reason of an entry holds by the marked literals alone, for that bound of it.
+bool Engine::redundant(std::int32_t index, Value bound, int depth) {
+    const TrailEntry entry = trail_[at(index)];
     if (entry.reason.kind == Reason::Kind::None) {
         return false;
     }
-    scratch.clear();
-    antecedents({entry.view, needed_[at(index)]}, entry.reason, scratch);
-    return std::ranges::all_of(scratch, [this](Literal literal) {
-        const std::int32_t from = entryOf(literal);
-        return from < 0 || trail_[at(from)].level == 0 ||
-               (isMarked_[at(from)] && needed_[at(from)] >= literal.bound);
-    });
+    const std::size_t first = reasons_.size();
+    antecedents({entry.view, bound}, entry.reason, reasons_);
+    bool all = true;
+    for (std::size_t i = first; i < reasons_.size() && all; ++i) {
+        const std::size_t size = reasons_.size();
+        all = implied(reasons_[i], depth);
+        reasons_.resize(size);
+    }
+    reasons_.resize(first);
+    return all;
 }
 
 /// The learned clause: the first unique implication point first, then the newest other literal.
-std::vector<Literal> Engine::markedLiterals(int level) const {
-    std::vector<std::int32_t> kept;
-    std::vector<Literal> scratch;
+std::vector<Literal> Engine::markedLiterals(int level) {
+    levelIsMarked_.assign(levelStarts_.size() + 1, false);
     for (const std::int32_t entry : marked_) {
-        if (trail_[at(entry)].level == level || !redundant(entry, scratch)) {
+        levelIsMarked_[at(trail_[at(entry)].level)] = true;
+    }
+    std::vector<std::int32_t> kept;
+    for (const std::int32_t entry : marked_) {
+        if (trail_[at(entry)].level == level ||
+            !redundant(entry, needed_[at(entry)], reasonsDeep)) {
             kept.push_back(entry);
         }
     }
+    for (const std::int32_t entry : judged_) {
+        verdicts_[at(entry)] = {};
+    }
+    judged_.clear();
     std::ranges::sort(kept, std::greater());
     std::vector<Literal> literals;
     for (const std::int32_t entry : kept) {
@@ -168,6 +203,7 @@ bool Engine::learn(std::vector<int>& touched) {
     backtrackTo(analysedLevel_);
     needed_.resize(std::max(needed_.size(), trail_.size()));
     isMarked_.resize(std::max(isMarked_.size(), trail_.size()), false);
+    verdicts_.resize(std::max(verdicts_.size(), trail_.size()));
     touched_ = &touched;
     markedAtLevel_ = 0;
     for (const Literal literal : start) {
