@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "model/food_weights.h"
 #include "model/measures.h"
 #include "model/scaled_amount.h"
 #include "print/print_text.h"
@@ -11,10 +12,24 @@
 namespace rangeline {
 namespace {
 
-/// One ingredient with what all dishes want of it.
+/// How much all dishes want of one ingredient.
+struct Wanted {
+    std::vector<Amount> amounts;
+    KnownWeight weight;   ///< of them together
+    bool weighed = true;  ///< whether every one of them has a known weight
+
+    void add(const Ingredient& it, const Amount& amount) {
+        amounts.push_back(amount);
+        const auto known = weightOf(it, amount);
+        weighed &= known.has_value();
+        weight.low += known ? known->low : 0;
+        weight.high += known ? known->high : 0;
+    }
+};
+
 struct Bought {
-    std::vector<Amount> perGroup;
-    std::vector<Amount> inAll;
+    Wanted perGroup;
+    Wanted inAll;
     bool toTaste = false;
     QStringList notes;
     QStringList components;
@@ -37,8 +52,8 @@ void addOnce(QStringList& list, const std::string& text) {
 
 void add(const Ingredient& it, const Serving& serving, int times, Bought& bought) {
     if (it.amount) {
-        bought.perGroup.push_back(amountToBuy(it, serving));
-        bought.inAll.push_back(amountToBuy(it, serving, times));
+        bought.perGroup.add(it, amountToBuy(it, serving));
+        bought.inAll.add(it, amountToBuy(it, serving, times));
     } else {
         bought.toTaste = true;
     }
@@ -71,17 +86,6 @@ List everythingOf(const Lesson& lesson, int times) {
     return list;
 }
 
-QString sumText(const std::vector<Amount>& amounts, bool toTaste, const QLocale& locale) {
-    QStringList parts;
-    for (const Amount& sum : addedUp(amounts)) {
-        parts << amountText(sum, locale);
-    }
-    if (toTaste) {
-        parts << Printed::tr("to taste");
-    }
-    return parts.join(Printed::tr(" + "));
-}
-
 class ShoppingList {
   public:
     ShoppingList(const TimelineInput& input, const SheetSetup& setup)
@@ -111,6 +115,21 @@ class ShoppingList {
             .arg(locale_.toString(lesson_.head.groups.count), locale_.toString(classes_));
     }
 
+    QString sumText(const Wanted& wanted, bool toTaste) const {
+        QStringList parts;
+        for (const Amount& sum : addedUp(wanted.amounts)) {
+            parts << amountText(sum, locale_);
+        }
+        if (toTaste) {
+            parts << Printed::tr("to taste");
+        }
+        const QString sum = parts.join(Printed::tr(" + "));
+        return wanted.weighed && wanted.weight.high > 0
+                   ? Printed::tr("%1 (about %2)")
+                         .arg(sum, weightText(wanted.weight, lesson_.head.units, locale_))
+                   : sum;
+    }
+
     std::vector<TableColumn> columns() const {
         std::vector<TableColumn> made = {{{}, 3, FontRole::Body, CellKind::Tick},
                                          {Printed::tr("Amount"), 22, FontRole::BodyStrong},
@@ -128,12 +147,12 @@ class ShoppingList {
         std::vector<std::vector<QString>> made;
         for (const auto& [name, bought] : things) {
             std::vector<QString> row = {{},
-                                        sumText(bought.inAll, bought.toTaste, locale_),
+                                        sumText(bought.inAll, bought.toTaste),
                                         name,
                                         bought.notes.join(Printed::tr(", ")),
                                         bought.components.join(Printed::tr(", "))};
             if (times_ > 1) {
-                row.insert(row.begin() + 2, sumText(bought.perGroup, bought.toTaste, locale_));
+                row.insert(row.begin() + 2, sumText(bought.perGroup, bought.toTaste));
             }
             made.push_back(std::move(row));
         }

@@ -62,7 +62,7 @@ TEST(Shopping, AddsUpMeasuresOfOneFamilyAndGoesByKind) {
         {ingredient("butter", {3}, "tbsp", "dairy"), ingredient("butter", {5}, "tbsp", "dairy"),
          ingredient("leeks", {4}, "", "vegetables"), ingredient("ice", {2}, "cups")});
     const auto texts = textsOf(make("shopping", *lesson));
-    EXPECT_THAT(texts, Contains("½ cup"));
+    EXPECT_THAT(texts, Contains("½ cup (about 4 oz)"));
     const auto at = [&](const char* text) { return std::ranges::find(texts, text); };
     EXPECT_LT(at("Dairy"), at("Vegetables"));
     EXPECT_LT(at("Vegetables"), at("Other"));
