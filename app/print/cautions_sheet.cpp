@@ -3,10 +3,13 @@
 #include <algorithm>
 #include <map>
 
+#include "check/out_clock.h"
 #include "print/notes.h"
 #include "print/print_text.h"
 #include "print/text_sheet.h"
+#include "safety/holding.h"
 #include "safety/techniques.h"
+#include "text/quantities.h"
 #include "text/words.h"
 
 namespace rangeline {
@@ -107,6 +110,39 @@ void addHazards(const TimelineInput& input, TextFlow& flow) {
              flow);
 }
 
+/// How long each food that needs control is neither cold nor hot, in the order of time.
+void addClocks(const TimelineInput& input, TextFlow& flow) {
+    const HoldingLimits& limits = holdingLimits(input.text.lesson.head.profile);
+    std::vector<OutClock> clocks;
+    for (int wait = 0; wait < input.index.count(Subject::Wait); ++wait) {
+        if (const auto clock = outClock(input.index, wait)) {
+            clocks.push_back(*clock);
+        }
+    }
+    std::ranges::stable_sort(clocks, {}, [](const OutClock& clock) { return clock.out.begin; });
+    const Clock times(input.text.lesson.head, input.text.locale);
+    Rows rows;
+    for (const OutClock& clock : clocks) {
+        const bool within = clock.out.length() <= limits.out;
+        rows.push_back(
+            {q(input.index.step(clock.made).name), times.span(clock.out),
+             clock.toCold ? Printed::tr("put in the cold") : q(input.index.step(clock.until).name),
+             durationText(clock.out.length(), input.text.locale),
+             within ? Printed::tr("within the limit chosen")
+                    : Printed::tr("past the limit chosen")});
+    }
+    if (rows.empty()) {
+        return;
+    }
+    flow.heading(Printed::tr("Between the cold and the heat"), 3);
+    flow.table({{Printed::tr("The food of"), 28, FontRole::BodyStrong},
+                {Printed::tr("When"), 22},
+                {Printed::tr("Until"), 22},
+                {Printed::tr("How long"), 12},
+                {Printed::tr("At most %1").arg(durationText(limits.out, input.text.locale)), 16}},
+               rows);
+}
+
 }  // namespace
 
 QString cautionsTitle() {
@@ -117,6 +153,7 @@ SheetPages makeCautions(const TimelineInput& input, const SheetSetup& setup) {
     TextSheet sheet(input, setup.layout, cautionsTitle());
     sheet.section(cautionsTitle(), [&](TextFlow& flow) {
         addHazards(input, flow);
+        addClocks(input, flow);
         addCautions(input, flow);
     });
     return sheet.finish();

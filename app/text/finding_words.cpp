@@ -243,7 +243,7 @@ FindingWords wordsOf(FindingCode code) {
             return {
                 "out-of-temperature-too-long", QT_TRANSLATE_NOOP("Finding", "Out too long"),
                 QT_TRANSLATE_NOOP("Finding",
-                                  "The food of {a} is out of the cold and the heat for {0} before "
+                                  "The food of {a} is out of the cold and the heat for {0} until "
                                   "{b}, past the limit chosen: {1} ({2:source})."),
                 QT_TRANSLATE_NOOP("Finding", "Keep it cold or hot in between, or make it later.")};
         case FindingCode::CoreBelowLimit:

@@ -151,6 +151,7 @@ class UseIndex {
     void readUses(int task, TouchedSubjects& touched);
     void readNode(int node, TouchedSubjects& touched);
     void touch(int task, TouchedSubjects& touched) const;
+    void touchWaits(int task, TouchedSubjects& touched) const;
 
     const Lesson* lesson_;
     const Expanded* expanded_;

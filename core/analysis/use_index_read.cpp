@@ -1,6 +1,7 @@
 // Reading placements into a UseIndex, from scratch and after an edit.
 
 #include <algorithm>
+#include <set>
 
 #include "analysis/at.h"
 #include "analysis/use_index.h"
@@ -276,11 +277,34 @@ void UseIndex::readUses(int task, TouchedSubjects& touched) {
     }
 }
 
+/// Also those of the steps that take the food further without heating it: how long it has been out
+/// by then changes with it.
+void UseIndex::touchWaits(int task, TouchedSubjects& touched) const {
+    std::set<int> seen{task};
+    std::vector<int> open{task};
+    while (!open.empty()) {
+        const int next = open.back();
+        open.pop_back();
+        for (const int number : touches_.of(next).waits) {
+            const Wait& wait = at(expanded_->waits, number);
+            touched.add(Subject::Wait, number);
+            if (wait.origin != WaitOrigin::Uses ||
+                std::ranges::find(wait.from.tasks, next) == wait.from.tasks.end()) {
+                continue;
+            }
+            for (const int user : wait.to.tasks) {
+                const bool goesOn = std::holds_alternative<std::monostate>(step(user).heat);
+                if (goesOn && seen.insert(user).second) {
+                    open.push_back(user);
+                }
+            }
+        }
+    }
+}
+
 void UseIndex::touch(int task, TouchedSubjects& touched) const {
     touched.add(Subject::Task, task);
-    for (const int wait : touches_.of(task).waits) {
-        touched.add(Subject::Wait, wait);
-    }
+    touchWaits(task, touched);
     for (const int window : touches_.of(task).windows) {
         touched.add(Subject::Window, window);
     }

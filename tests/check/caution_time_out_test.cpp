@@ -91,6 +91,55 @@ TEST(CautionTimeOut, AStepInTheFridgeIsNotOut) {
     EXPECT_THAT(findingsOf(builder.lesson, code), IsEmpty());
 }
 
+/// Leeks cooked until -150, cooled in the open until `cooled`, cut until -20, on the plate from -5.
+LessonBuilder cooledAndCutLeeks(std::int64_t cooled) {
+    auto builder = cookedLeeks(-160);
+    builder.get("plate").uses.clear();
+    builder.step("cool", {away(30_min)}).uses = {{StepId{"cook"}, false}};
+    builder.step("cut", {hands(10_min)}).uses = {{StepId{"cool"}, false}};
+    builder.uses("plate", "cut");
+    builder.place("cool", cooled);
+    builder.place("cut", -30);
+    return builder;
+}
+
+TEST(CautionTimeOut, UnheatedStepsOneAfterTheOtherAddUp) {
+    const auto found = findingsOf(cooledAndCutLeeks(-150).lesson, code);
+    ASSERT_THAT(found, SizeIs(1)) << "one clock, not one for each step";
+    EXPECT_THAT(found[0].keys, ElementsAre(key("cook"), key("plate")));
+    EXPECT_EQ(found[0].interval, minutes(-150, -5));
+}
+
+TEST(CautionTimeOut, TheClockStopsWhereTheFoodIsPutInTheCold) {
+    auto builder = cooledAndCutLeeks(-150);
+    builder.get("cool").after.storage = Storage::Cold;
+    EXPECT_THAT(findingsOf(builder.lesson, code), IsEmpty()) << "out for half an hour";
+    builder.place("cool", -60);  // warm in the pan until then: from -150 to -30
+    EXPECT_THAT(findingsOf(builder.lesson, code), IsEmpty()) << "exactly 2 h";
+    builder.place("cook", -161);
+    const auto found = findingsOf(builder.lesson, code);
+    ASSERT_THAT(found, SizeIs(1));
+    EXPECT_THAT(found[0].keys, ElementsAre(key("cook"), key("cool")));
+    EXPECT_EQ(found[0].interval, minutes(-151, -30));
+}
+
+TEST(CautionTimeOut, MovingAnEarlierStepStartsTheClockOfALaterOneAnew) {
+    auto builder = cooledAndCutLeeks(-150);
+    Lesson& lesson = builder.lesson;
+    const Expanded expanded = expand(lesson);
+    UseIndex index(lesson, expanded);
+    lesson.placements[key("cook")].start = Instant::atMinutes(-130);
+    lesson.placements[key("cool")].start = Instant::atMinutes(-120);
+    const auto touched = index.update(std::vector{key("cook"), key("cool")});
+    const auto& waits = touched.of(Subject::Wait);
+    for (int wait = 0; wait < index.count(Subject::Wait); ++wait) {
+        const auto& of = expanded.waits[static_cast<std::size_t>(wait)];
+        if (of.origin == WaitOrigin::Uses) {
+            EXPECT_THAT(waits, testing::Contains(wait));
+        }
+    }
+}
+
 TEST(CautionTimeOut, FoodMadeAheadAndLeftOut) {
     auto builder = cookedLeeks(-136);
     builder.lesson.placements.erase(key("cook"));
