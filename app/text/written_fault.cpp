@@ -30,6 +30,8 @@ constexpr std::array fields = {
     Word{"attention", WORD("what it needs")},
     Word{"piecesPerCover", WORD("pieces for each cover")},
     Word{"piecesPerBatch", WORD("pieces at a time")},
+    Word{"pieceWidth", WORD("width of a piece")},
+    Word{"volumePerCover", WORD("volume per cover")},
     Word{"cooks", WORD("cooks at once")},
     Word{"burner", WORD("the burner")},
     Word{"level", WORD("the heat of the burner")},

@@ -82,6 +82,8 @@ void describe(F& f, Of<Step>) {
     f.may("attention", &Step::segments);
     f.may("piecesPerCover", &Step::piecesPerCover);
     f.may("piecesPerBatch", &Step::piecesPerBatch);
+    f.may("pieceWidth", &Step::pieceWidth);
+    f.volume("volumePerCover", &Step::millilitresPerCover);
     f.may("batchesNeedWash", &Step::batchesNeedWash);
     f.may("mayBeShared", &Step::mayBeShared);
     f.may("cooks", &Step::cooks);

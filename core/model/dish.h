@@ -147,8 +147,14 @@ struct Step {
     std::vector<Segment> segments;  ///< in order; empty: an event when the time is zero, else away
     Rational piecesPerCover;        ///< 0: not counted in pieces
     std::optional<int> piecesPerBatch;  ///< loads of at most this many; none: one load
-    bool batchesNeedWash = false;       ///< wash between batches in one vessel
-    bool mayBeShared = false;           ///< per-piece work that several cooks may split
+    /// How wide a piece lies: those that do not lie in one layer in the first ware are further
+    /// loads.
+    std::optional<Length> pieceWidth;
+    /// What does not go into the first ware, filled to three quarters, is further loads, also of
+    /// the steps that go on in it.
+    std::optional<std::int64_t> millilitresPerCover;
+    bool batchesNeedWash = false;  ///< wash between batches in one vessel
+    bool mayBeShared = false;      ///< per-piece work that several cooks may split
 
     int cooks = 1;              ///< hands needed at once, all for the whole of each hands segment
     std::string needsAbility;   ///< only cooks who can do this ("teacher"), or empty

@@ -39,7 +39,7 @@ void layOutSegments(const Step& step, Task& task) {
 
 }  // namespace
 
-Expander::Expander(const Lesson& lesson) : lesson_(lesson) {
+Expander::Expander(const Lesson& lesson) : lesson_(lesson), loads_(lesson) {
     result_.stations = Stations::of(lesson);
     for (std::size_t s = 0; s < lesson.servings.size(); ++s) {
         const auto& components = lesson.servings[s].dish.components;
@@ -67,18 +67,6 @@ const DoneAhead* Expander::doneAhead(const StepId& id) const {
     const auto& ahead = lesson_.choices.doneAhead;
     const auto found = std::ranges::find(ahead, id, &DoneAhead::step);
     return found == ahead.end() ? nullptr : &*found;
-}
-
-int Expander::batchesOf(const Step& step, int pieces) const {
-    const auto& stated = lesson_.choices.batches;
-    const auto found = std::ranges::find(stated, step.id, &StatedBatches::step);
-    if (found != stated.end()) {
-        return found->batches;
-    }
-    if (!step.piecesPerBatch || pieces == 0) {
-        return 1;
-    }
-    return (pieces + *step.piecesPerBatch - 1) / *step.piecesPerBatch;
 }
 
 int Expander::batchCount(const StepId& id) const {
@@ -130,9 +118,8 @@ void Expander::makeTasks() {
         for (const StepId& id : order_) {
             const StepPlace& place = places_.at(id);
             const int covers = lesson_.servings[static_cast<std::size_t>(place.serving)].covers;
-            const int pieces =
-                static_cast<int>((place.step->piecesPerCover * Rational(covers)).ceil());
-            const int batches = batchesOf(*place.step, pieces);
+            const int pieces = static_cast<int>(piecesFor(*place.step, covers));
+            const int batches = static_cast<int>(loads_.of(*place.step, covers));
             if (group == 0) {
                 result_.firstTask[id] = static_cast<int>(result_.tasks.size());
             }

@@ -58,8 +58,12 @@ void Expander::startFresh(const StepId& id, std::size_t need, int group) {
     families_ += family ? 1 : 0;
 }
 
-void Expander::continueChain(int chain, int task, const WareNeed& need) {
+void Expander::continueChain(int chain, int task, const WareNeed& wanted) {
     Chain& continued = result_.chains[static_cast<std::size_t>(chain)];
+    const Task& load = result_.tasks[static_cast<std::size_t>(task)];
+    const int covers = lesson_.servings[static_cast<std::size_t>(load.serving)].covers;
+    const WareNeed need =
+        loads_.needOf(step(load.key.step), wanted, covers, load.pieces, load.batches);
     continued.tasks.push_back(task);
     continued.leastWidth = std::max(continued.leastWidth, need.leastWidth);
     if (need.leastMillilitres) {

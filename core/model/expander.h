@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "model/expand.h"
+#include "model/loads.h"
 
 namespace rangeline {
 
@@ -34,7 +35,6 @@ class Expander {
     const DoneAhead* doneAhead(const StepId& id) const;
     const Step& step(const StepId& id) const { return *places_.at(id).step; }
     int groups() const { return lesson_.head.groups.count; }
-    int batchesOf(const Step& step, int pieces) const;
     int batchCount(const StepId& id) const;
     std::vector<int> tasksOf(const StepId& id, int group) const;
     /// Batch i of one step goes with batch j of the other: all pairs, in order.
@@ -49,7 +49,7 @@ class Expander {
     void carryOn(const StepId& id, std::size_t need, int group);
     void startFresh(const StepId& id, std::size_t need, int group);
     int spotOf(const Step& step, std::size_t need, int copy) const;
-    void continueChain(int chain, int task, const WareNeed& need);
+    void continueChain(int chain, int task, const WareNeed& wanted);
     void endChains();
     std::vector<int> usersOf(const StepId& id, int batch, int group) const;
     std::vector<int> usersOfChain(const Chain& chain) const;
@@ -62,6 +62,7 @@ class Expander {
     void addLink(const Link& link, int serving, int source, int group);
 
     const Lesson& lesson_;
+    const Loads loads_;
     Expanded result_;
     std::unordered_map<StepId, StepPlace> places_;
     std::vector<StepId> order_;                ///< steps on the timeline, in lesson order

@@ -23,6 +23,8 @@ int inARow(Length room, Length piece, Length gap) {
     return static_cast<int>(longer(room, gap).inNanometres() / longer(piece, gap).inNanometres());
 }
 
+constexpr Length roundRim = Length::inches(2);
+
 }  // namespace
 
 int piecesOnRoundFloor(Length floor, Length piece, Length gap) {
@@ -37,13 +39,16 @@ int piecesOnSheet(Length width, Length depth, Length piece, Length gap) {
 }
 
 int piecesIn(const Ware& ware, Length piece, Length gap) {
-    constexpr Length roundRim = Length::inches(2);
     constexpr Length cornerRim = Length::nanometres(Length::inches(3).inNanometres() / 2);
     if (!ware.depth) {
         return piecesOnRoundFloor(shorter(ware.width, roundRim), piece, gap);
     }
     return piecesOnSheet(shorter(ware.width, cornerRim), shorter(*ware.depth, cornerRim), piece,
                          gap);
+}
+
+Length widthForOne(Length piece) {
+    return longer(piece, roundRim);
 }
 
 }  // namespace rangeline

@@ -18,4 +18,7 @@ int piecesOnSheet(Length width, Length depth, Length piece, Length gap);
 /// by 1 1/2 where it has corners (common practice, no source).
 int piecesIn(const Ware& ware, Length piece, Length gap);
 
+/// A ware so wide holds one piece, round or not.
+Length widthForOne(Length piece);
+
 }  // namespace rangeline

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "model/loads.h"
 #include "model/validate_parts.h"
 
 namespace rangeline {
@@ -46,13 +47,9 @@ std::size_t node(std::size_t step, StepEnd end) {
 }
 
 OrderGraph::OrderGraph(const Lesson& lesson, const StepIndex& steps) : steps_(steps) {
+    const Loads loads(lesson);
     for (const StepAt& at : steps.all()) {
-        batched_.push_back(at.step->piecesPerBatch.has_value());
-    }
-    for (const StatedBatches& stated : lesson.choices.batches) {
-        if (steps.find(stated.step) != nullptr) {
-            batched_[numberOf(stated.step)] = true;
-        }
+        batched_.push_back(loads.mayBeSeveral(*at.step));
     }
     for (std::size_t number = 0; number < steps.all().size(); ++number) {
         addStep(number);

@@ -77,9 +77,16 @@ void StepChecks::loads() const {
     checks.fraction(place.key("piecesPerCover"), step.piecesPerCover);
     checks.whole(place.key("piecesPerBatch"), step.piecesPerBatch.value_or(1), 1, 1'000'000);
     const bool counted = step.piecesPerCover > Rational(0);
-    if (!counted && (step.piecesPerBatch || step.timePer == TimePer::Piece)) {
+    if (!counted && (step.piecesPerBatch || step.pieceWidth || step.timePer == TimePer::Piece)) {
         checks.report(place, FaultCode::MissingKey, {"piecesPerCover"});
     }
+    if (step.wares.empty() && (step.pieceWidth || step.millilitresPerCover)) {
+        checks.report(place, FaultCode::MissingKey, {"wares"});
+    }
+    if (step.pieceWidth) {
+        checks.length(place.key("pieceWidth"), *step.pieceWidth);
+    }
+    checks.whole(place.key("volumePerCover"), step.millilitresPerCover.value_or(1), 1, 100'000);
     checks.whole(place.key("cooks"), step.cooks, 1, mostAtOnce);
 }
 

@@ -133,6 +133,18 @@ TEST(ValidateStep, WhatIsNamedMustExist) {
               (Fault{DuplicateId, ".id", {"sear"}}));
 }
 
+TEST(ValidateStep, WhatTellsTheLoadsOfAWareNeedsOne) {
+    EXPECT_EQ(faultOf([](Step& s) {
+                  s.wares.clear();
+                  s.heat = std::monostate();
+                  s.millilitresPerCover = 200;
+              }),
+              (Fault{FaultCode::MissingKey, "", {"wares"}}));
+    EXPECT_EQ(faultOf([](Step& s) { s.pieceWidth = Length::inches(2); }),
+              (Fault{FaultCode::MissingKey, "", {"piecesPerCover"}}));
+    EXPECT_EQ(faultOf([](Step& s) { s.millilitresPerCover = 0; }).place, ".volumePerCover");
+}
+
 TEST(ValidateStep, PiecesMustBeCountedToSplitThem) {
     EXPECT_EQ(faultOf([](Step& s) { s.piecesPerBatch = 4; }),
               (Fault{FaultCode::MissingKey, "", {"piecesPerCover"}}));

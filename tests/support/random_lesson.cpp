@@ -207,6 +207,12 @@ class DishMaker {
         s.piecesPerCover = Rational(random_.between(1, 2));
         s.piecesPerBatch = whole(random_, (size_.covers + 1) / 2, 2 * size_.covers);
         s.batchesNeedWash = random_.chance(0.2);
+        if (random_.chance(0.3)) {
+            s.pieceWidth = Length::inches(2);
+        }
+        if (s.wares.front().kind == "saucepan" && random_.chance(0.5)) {
+            s.millilitresPerCover = random_.between(100, 600);
+        }
     }
 
     void giveKeeping(Step& s) {

@@ -57,6 +57,8 @@ Step searing() {
                   {Attention::Away, Duration::seconds(45), false}};
     s.piecesPerCover = Rational(3, 2);
     s.piecesPerBatch = 6;
+    s.pieceWidth = Length::inches(2);
+    s.millilitresPerCover = 90;
     s.batchesNeedWash = true;
     s.mayBeShared = true;
     s.cooks = 2;
