@@ -12,6 +12,7 @@ namespace rangeline {
 
 // ---- the lesson as written (Subject::Whole) ----
 void cautionCore(const UseIndex& index, int whole, std::vector<Finding>& findings);
+void cautionDepth(const UseIndex& index, int whole, std::vector<Finding>& findings);
 void cautionDuration(const UseIndex& index, int whole, std::vector<Finding>& findings);
 void cautionGuestAllergen(const UseIndex& index, int whole, std::vector<Finding>& findings);
 // ---- placed ----

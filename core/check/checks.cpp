@@ -40,6 +40,7 @@ constexpr std::array registry = {
     Check{"done ahead", Subject::Whole, checkAhead},
     Check{"core temperature", Subject::Whole, cautionCore},
     Check{"usual duration", Subject::Whole, cautionDuration},
+    Check{"depth", Subject::Whole, cautionDepth},
     Check{"guest allergen", Subject::Whole, cautionGuestAllergen},
     Check{"danger", Subject::Task, cautionDanger},
     Check{"time out", Subject::Wait, cautionTimeOut},

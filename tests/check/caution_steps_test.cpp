@@ -14,6 +14,45 @@ Figure text(const char* word) {
     return std::string(word);
 }
 
+/// Onions caramelized in one pot, written for four covers.
+LessonBuilder onionsFor(int covers) {
+    LessonBuilder builder;
+    builder.burner("left");
+    builder.ware("pot", "pot").millilitres = 4000;
+    Step& step = builder.step("brown", {watch(50_min)});
+    step.technique = "caramelize";
+    step.heat = onBurner();
+    step.wares = {fresh("pot")};
+    builder.lesson.servings.front().dish.writtenFor = 4;
+    builder.lesson.servings.front().covers = covers;
+    return builder;
+}
+
+TEST(CautionDepth, TwiceTheFoodInThePotLiesTwiceAsDeep) {
+    const auto found = findingsOf(onionsFor(8).lesson, FindingCode::DepthChanged);
+    ASSERT_THAT(found, SizeIs(1));
+    EXPECT_THAT(found[0].figures, ElementsAre(Figure(std::int64_t{200})));
+    EXPECT_THAT(findingsOf(onionsFor(2).lesson, FindingCode::DepthChanged), SizeIs(1));
+    EXPECT_THAT(findingsOf(onionsFor(4).lesson, FindingCode::DepthChanged), IsEmpty());
+}
+
+// 8 covers of 600 ml are 4.8 l and go into a 4 l pot in two loads of 2.4 l, as before.
+TEST(CautionDepth, TwoLoadsLieAsDeepAsOne) {
+    auto builder = onionsFor(8);
+    builder.get("brown").millilitresPerCover = 600;
+    EXPECT_THAT(findingsOf(builder.lesson, FindingCode::DepthChanged), IsEmpty());
+}
+
+TEST(CautionDepth, PiecesInOneLayerAndOtherTechniquesDoNotGoByDepth) {
+    auto builder = onionsFor(8);
+    builder.get("brown").technique = "sear";
+    EXPECT_THAT(findingsOf(builder.lesson, FindingCode::DepthChanged), IsEmpty());
+    builder = onionsFor(8);
+    builder.get("brown").piecesPerCover = Rational(1);
+    builder.get("brown").pieceWidth = Length::inches(2);
+    EXPECT_THAT(findingsOf(builder.lesson, FindingCode::DepthChanged), IsEmpty());
+}
+
 TEST(CautionDanger, OneForEachDangerOfAStep) {
     LessonBuilder builder;
     builder.step("fry", {hands(5_min)}).hazards.dangers = {"hot-fat", "steam"};

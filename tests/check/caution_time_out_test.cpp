@@ -130,7 +130,7 @@ TEST(CautionTimeOut, MovingAnEarlierStepStartsTheClockOfALaterOneAnew) {
     UseIndex index(lesson, expanded);
     lesson.placements[key("cook")].start = Instant::atMinutes(-130);
     lesson.placements[key("cool")].start = Instant::atMinutes(-120);
-    const auto touched = index.update(std::vector{key("cook"), key("cool")});
+    const auto touched = index.update(std::vector<PlacementKey>{key("cook"), key("cool")});
     const auto& waits = touched.of(Subject::Wait);
     for (int wait = 0; wait < index.count(Subject::Wait); ++wait) {
         const auto& of = expanded.waits[static_cast<std::size_t>(wait)];
