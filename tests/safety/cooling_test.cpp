@@ -28,7 +28,7 @@ TEST(LumpedBody, ThermocoupleOfIncroperaExample51) {
 TEST(LumpedBody, ThermocoupleOfCengelExample41) {
     const LumpedBody junction{8500, 320, 35, 210, sphere(1e-3)};
     EXPECT_NEAR(biotNumber(junction), 0.001, 0.00001);
-    EXPECT_NEAR(1 / timeConstant(junction), 0.462, 0.001);
+    EXPECT_NEAR(1 / timeConstant(junction), 0.462, 0.002) << "the book rounds on the way";
     const auto seconds = secondsToReach(Temperature::celsius(0), Temperature::celsius(99),
                                         Temperature::celsius(100), timeConstant(junction));
     ASSERT_TRUE(seconds);

@@ -17,9 +17,9 @@ std::size_t at(int index) {
     return static_cast<std::size_t>(index);
 }
 
-/// Work of a cook at that pace in a second; a hundred at the pace on the card.
+/// Work of a cook at that pace in a second; ten thousand at the pace on the card.
 std::int64_t rateOf(const Cook& cook) {
-    return 10'000 / std::max(cook.pacePercent, 1);
+    return 1'000'000 / std::max(cook.pacePercent, 1);
 }
 
 class CrewTogether {
@@ -75,7 +75,8 @@ class CrewTogether {
     /// The time within which a segment lies whoever works, that which it takes in any case, and the
     /// least work.
     struct Extent {
-        Value firstBegin = 0, lastBegin = 0, firstEnd = 0, lastEnd = 0;
+        Value firstBegin = 0, lastBegin = 0, firstEnd = 0;
+        Value toEnd = 0;  ///< from its end to that of the step
         std::int64_t work = 0;
         Value cooks = 0;
     };
@@ -84,8 +85,8 @@ class CrewTogether {
         const TimedSegment& segment = staffing.timing.segments[index];
         Extent extent;
         extent.firstBegin = extent.lastBegin = toValue(segment.offset);
-        extent.lastEnd = toValue(segment.offset + segment.length);
-        extent.firstEnd = extent.lastEnd;
+        extent.firstEnd = toValue(segment.offset + segment.length);
+        extent.toEnd = toValue(staffing.timing.length) - extent.firstEnd;
         extent.cooks = static_cast<Value>(staffing.cooks.size());
         for (std::size_t i = 0; i < segment.shares.size(); ++i) {
             extent.firstEnd =
@@ -110,12 +111,13 @@ class CrewTogether {
                 all.firstBegin = std::min(all.firstBegin, one.firstBegin);
                 all.lastBegin = std::max(all.lastBegin, one.lastBegin);
                 all.firstEnd = std::min(all.firstEnd, one.firstEnd);
-                all.lastEnd = std::max(all.lastEnd, one.lastEnd);
+                all.toEnd = std::min(all.toEnd, one.toEnd);
                 all.work = std::min(all.work, one.work);
                 all.cooks = std::min(all.cooks, one.cooks);
             }
-            work.energy.push_back(
-                {{task.start, all.firstBegin}, {task.start, all.lastEnd}, all.work, f_.yes()});
+            // By the end of the step, which is known closer than its start and the slowest cook.
+            const TimePoint end{task.end.view, task.end.offset - all.toEnd};
+            work.energy.push_back({{task.start, all.firstBegin}, end, all.work, f_.yes()});
             work.steps.push_back(work.energy.back());
             if (all.lastBegin < all.firstEnd) {
                 work.hands.push_back(
