@@ -1,6 +1,5 @@
 #include "writing/portion_section.h"
 
-#include <QInputDialog>
 #include <algorithm>
 
 #include "model/packing.h"
@@ -61,10 +60,18 @@ PortionSection::PortionSection(Units units, QWidget* parent)
     setFieldKey(*cooks_, "cooks");
     setFieldKey(*core_, "hazards.target");
     addLine(tr("Pieces per cover, at a time"), {perCover_, perBatch_});
-    fits_ = new QPushButton(tr("How many &fit ..."), this);
-    fits_->setToolTip(tr("Counts how many lie in one layer in the pan or on the sheet"));
-    connect(fits_, &QPushButton::clicked, this, &PortionSection::countWhatFits);
+    width_ = makeEdit(tr("Width of a piece"), tr("need not lie flat"));
+    width_->setToolTip(tr("What does not lie in one layer is cooked in further loads"));
+    volume_ = makeEdit(tr("Volume for each cover"), tr("goes in however much it is"));
+    volume_->setToolTip(
+        tr("What does not go into the pot, with room to boil, is cooked in further loads"));
+    setFieldKey(*width_, "pieceWidth");
+    setFieldKey(*volume_, "volumePerCover");
+    form().addRow(tr("A piece is so wide"), width_);
+    fits_ = new QLabel(this);
+    fits_->setWordWrap(true);
     form().addRow(QString(), fits_);
+    form().addRow(tr("Volume per cover"), volume_);
     form().addRow(tr("The time is for"), timePer_);
     form().addRow(tr("Cooks at once"), cooks_);
     form().addRow(tr("Food"), food_);
@@ -78,25 +85,46 @@ void PortionSection::showStep(const Dish&, const Step& step) {
     timePer_->setCurrentIndex(static_cast<int>(step.timePer));
     cooks_->setValue(step.cooks);
     ware_ = usualWare(step);
-    fits_->setEnabled(!ware_.kind.empty());
+    width_->setText(step.pieceWidth ? fieldText(*step.pieceWidth, units()) : QString());
+    volume_->setText(step.millilitresPerCover
+                         ? QString::fromStdString(volumeText(*step.millilitresPerCover))
+                         : QString());
+    sayWhatFits(step);
     food_->setCurrentIndex(std::max(0, food_->findData(QString::fromStdString(step.hazards.food))));
     core_->setText(step.hazards.target ? fieldText(*step.hazards.target, units()) : QString());
 }
 
-void PortionSection::countWhatFits() {
-    bool given = false;
-    const QString text =
-        QInputDialog::getText(this, tr("How many fit"),
-                              tr("How wide is a piece? In “%1”, a finger’s width apart.")
-                                  .arg(QString::fromStdString(ware_.name)),
-                              QLineEdit::Normal, {}, &given);
-    const auto piece = given ? lengthIn(text, units()) : std::nullopt;
-    if (!piece || *piece == Length()) {
-        return;
+void PortionSection::sayWhatFits(const Step& step) {
+    fits_->setVisible(step.pieceWidth && !ware_.kind.empty());
+    if (step.pieceWidth && !ware_.kind.empty()) {
+        fits_->setText(tr("%n lie in one layer in “%1”, a finger’s width apart. In the kitchen of "
+                          "the lesson its own pans count.",
+                          "", piecesIn(ware_, *step.pieceWidth, Length::millimetres(13)))
+                           .arg(QString::fromStdString(ware_.name)));
     }
-    constexpr Length fingersWidth = Length::millimetres(13);
-    perBatch_->setValue(piecesIn(ware_, *piece, fingersWidth));
-    Q_EMIT edited();
+}
+
+/// The size of the food; why that cannot be, or nothing.
+QString PortionSection::takeSize(Step& step) const {
+    const QString width = width_->text().trimmed();
+    const auto piece = lengthIn(width, units());
+    if (!width.isEmpty() && (!piece || *piece == Length())) {
+        return tr("How wide is a piece? Write a length, or nothing.");
+    }
+    const QString text = volume_->text().trimmed();
+    const auto volume = parseVolume(text.toStdString());
+    if (!text.isEmpty() && (!volume.ok() || volume.value() <= 0)) {
+        return tr("How much is it for each cover? Write a volume such as 300 ml, or nothing.");
+    }
+    if (!width.isEmpty() && step.piecesPerCover == Rational(0)) {
+        return tr("A piece is so wide: how many pieces does each cover get?");
+    }
+    if (step.wares.empty() && !(width.isEmpty() && text.isEmpty())) {
+        return tr("In what does it lie? Give the step a pan, a pot or a sheet first.");
+    }
+    step.pieceWidth = width.isEmpty() ? std::nullopt : piece;
+    step.millilitresPerCover = text.isEmpty() ? std::nullopt : std::optional(volume.value());
+    return {};
 }
 
 QString PortionSection::takeInto(Step& step) const {
@@ -114,6 +142,9 @@ QString PortionSection::takeInto(Step& step) const {
         return tr("How hot in the thickest part? Write degrees, or nothing.");
     }
     step.piecesPerCover = *perCover;
+    if (const QString why = takeSize(step); !why.isEmpty()) {
+        return why;
+    }
     step.piecesPerBatch = perBatch_->value() > 0 ? std::optional(perBatch_->value()) : std::nullopt;
     step.timePer = timePer_->currentIndex() == 1 ? TimePer::Piece : TimePer::Load;
     step.cooks = cooks_->value();

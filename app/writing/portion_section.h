@@ -1,7 +1,7 @@
 #pragma once
 
 #include <QComboBox>
-#include <QPushButton>
+#include <QLabel>
 #include <QSpinBox>
 
 #include "writing/step_section.h"
@@ -18,10 +18,13 @@ class PortionSection : public StepSection {
     QString takeInto(Step& step) const override;
 
   private:
-    void countWhatFits();
+    void sayWhatFits(const Step& step);
+    QString takeSize(Step& step) const;
 
     QLineEdit* perCover_;
-    QPushButton* fits_;
+    QLineEdit* width_;
+    QLineEdit* volume_;
+    QLabel* fits_;
     Ware ware_;  ///< of the step's kind and least width
     QSpinBox* perBatch_;
     QComboBox* timePer_;

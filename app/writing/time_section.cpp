@@ -1,6 +1,9 @@
 #include "writing/time_section.h"
 
+#include <QPushButton>
+
 #include "safety/techniques.h"
+#include "writing/cooling_dialog.h"
 #include "writing/dish_changes.h"
 #include "writing/field_keys.h"
 #include "writing/field_values.h"
@@ -84,10 +87,25 @@ TimeSection::TimeSection(Units units, QWidget* parent)
     form().addRow(tr("Step"), name_);
     form().addRow(tr("Technique"), technique_);
     form().addRow(tr("Done when"), cue_);
-    form().addRow(tr("Usually takes"), likely_);
+    auto* cooling = new QPushButton(tr("It &cools ..."), this);
+    cooling->setToolTip(tr("Estimates how long food takes to cool in a room"));
+    connect(cooling, &QPushButton::clicked, this, &TimeSection::estimateCooling);
+    addLine(tr("Usually takes"), {likely_, cooling});
     addLine(tr("At least, at most"), {shortest_, longest_});
     form().addRow(tr("It needs"), middle_);
     addLine(tr("Hands at first, at last"), {before_, after_});
+}
+
+void TimeSection::estimateCooling() {
+    CoolingDialog dialog(units(), this);
+    const auto estimate = dialog.exec() == QDialog::Accepted ? dialog.estimate() : std::nullopt;
+    if (!estimate) {
+        return;
+    }
+    shortest_->setText(fieldText(estimate->movingAir));
+    likely_->setText(fieldText(estimate->stillAir));
+    longest_->setText(fieldText(estimate->stillAir));
+    Q_EMIT edited();
 }
 
 void TimeSection::showStep(const Dish&, const Step& step) {

@@ -28,6 +28,7 @@ class TimeSection : public StepSection {
     QString takeInto(Step& step) const override;
 
   private:
+    void estimateCooling();
     QString takeTimes(Step& step) const;
 
     QLineEdit* name_;

@@ -70,6 +70,8 @@ TEST_F(Editor, FieldsChangeTheChosenStep) {
     choose("In or on", "baking dish");
     type("Keeps at room temperature", "20");
     type("Pieces for each cover", "1 1/2");
+    type("Width of a piece", "2 1/2");
+    type("Volume for each cover", "300 ml");
     const Step& made = step(0);
     EXPECT_EQ(made.time.likely, Duration::minutes(80));
     EXPECT_EQ(made.time.longest, Duration::minutes(80));
@@ -80,6 +82,8 @@ TEST_F(Editor, FieldsChangeTheChosenStep) {
     EXPECT_EQ(made.wares.at(0).kind, "baking-dish");
     EXPECT_EQ(made.after.atRoom, Duration::minutes(20));
     EXPECT_EQ(made.piecesPerCover, Rational(3, 2));
+    EXPECT_EQ(made.pieceWidth, Length::nanometres(63'500'000));
+    EXPECT_EQ(made.millilitresPerCover, 300);
     EXPECT_FALSE(judgeDish(editor_.dish()));
 }
 
