@@ -200,7 +200,7 @@ bool Lane::searchOn(const engine::Goal& goal, std::optional<std::int64_t> budget
             }
             slice += slice / 2;
             if (kind_ == LaneKind::Lowers) {
-                searchAround(objective_ == f_.earliestStart ? slice / 4 : 3 * slice);
+                searchAround(objective_ == f_.earliestStart ? slice : 3 * slice);
             }
         }
         if (outcome_ == Outcome::Contradiction) {
