@@ -1,8 +1,7 @@
 #pragma once
-// When plating will be done as things stand: the plan's order kept, what runs lasting until now at
-// least, what waits beginning no sooner than now.
+// When plating will be done as things stand (see course.h).
 
-#include "live/service.h"
+#include "live/course.h"
 
 namespace rangeline::live {
 
@@ -13,5 +12,6 @@ struct Outlook {
 };
 
 Outlook outlook(const Service& service, Instant now);
+Outlook outlook(const Service& service, const Course& course);
 
 }  // namespace rangeline::live

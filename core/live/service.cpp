@@ -43,6 +43,15 @@ Service::Service(Lesson lesson)
     }
 }
 
+Service Service::copy() const {
+    Service made;
+    made.plan_ = std::make_unique<Plan>(plan_->lesson);
+    made.followed_ = std::make_unique<Plan>(followed_->lesson);
+    made.works_ = works_;
+    made.ended_ = ended_;
+    return made;
+}
+
 bool Service::apply(const Event& event, Instant at) {
     return !ended_ && std::visit([&](const auto& one) { return on(one, at); }, event);
 }

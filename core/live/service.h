@@ -43,6 +43,9 @@ class Service {
     /// Requires validate(lesson) to be empty. What has no placement is no part of the service.
     explicit Service(Lesson lesson);
 
+    /// To try events out on, or to look at in another thread.
+    Service copy() const;
+
     /// Whether it means anything now; otherwise nothing changes: a step done twice, an alarm of a
     /// timer that is no more.
     bool apply(const Event& event, Instant at);
@@ -64,6 +67,7 @@ class Service {
     Lesson standing(Instant now) const;
 
   private:
+    Service() = default;
     struct Plan {
         explicit Plan(Lesson given)
             : lesson(std::move(given)), expanded(expand(lesson)), index(lesson, expanded) {}

@@ -2,7 +2,9 @@
 
 #include <gmock/gmock.h>
 
+#include "live/gains.h"
 #include "live/outlook.h"
+#include "live/push.h"
 #include "live/taken.h"
 #include "support/lesson_builder.h"
 
@@ -54,6 +56,52 @@ TEST(LiveOutlook, IsOverOnceThePlatesAreDone) {
     service.apply(live::Done{key("plate")}, minute(1));
     EXPECT_TRUE(live::outlook(service, minute(9)).plated);
     EXPECT_EQ(live::outlook(service, minute(9)).behind, 1_min);
+}
+
+TEST(LivePush, MovesWhatFollowsOntoTheGrainAndSaysWhatToHold) {
+    LessonBuilder builder;
+    builder.lesson = twoSteps();
+    live::Service service(builder.lesson);
+    service.apply(live::Started{key("simmer")}, minute(-30));
+    EXPECT_TRUE(live::push(service, live::courseOf(service, minute(-12))).moved.empty());
+    service.apply(live::MoreTime{key("simmer"), Duration::seconds(200)}, minute(-10));
+    const live::Push it = live::push(service, live::courseOf(service, minute(-10)));
+    EXPECT_TRUE(it.moved.empty()) << "until 1 min 40 s before its user";
+    service.apply(live::MoreTime{key("simmer"), Duration::seconds(230)}, minute(-9));
+    const live::Push later = live::push(service, live::courseOf(service, minute(-9)));
+    ASSERT_EQ(later.moved.size(), 1U);
+    EXPECT_EQ(later.moved.front().from, minute(-5));
+    EXPECT_EQ(later.moved.front().to, minute(-2)) << "2 min 50 s before serving, on the minute";
+    ASSERT_EQ(later.held.size(), 1U);
+    EXPECT_EQ(later.held.front().made, key("simmer"));
+    ASSERT_TRUE(service.apply(live::PlanReplaced{later.change}, minute(-9)));
+    EXPECT_EQ(live::outlook(service, minute(-9)).behind, 3_min);
+    EXPECT_TRUE(live::push(service, live::courseOf(service, minute(-9))).moved.empty());
+}
+
+TEST(LiveGains, OfferWhatGainsMostFirstAndNeverWhatCooks) {
+    LessonBuilder builder;
+    builder.burner("front");
+    builder.ware("pot", "pot");
+    Step& simmer = builder.step("simmer", {hands(6_min)});
+    simmer.heat = onBurner();
+    simmer.wares = {fresh("pot")};
+    builder.step("carve", {hands(4_min)});
+    builder.step("garnish", {hands(2_min)});
+    Step& plate = builder.step("plate", {hands(5_min)});
+    plate.plates = true;
+    Placement& onFront = builder.place("simmer", -17);
+    assign(onFront, "ann");
+    onFront.burners = {BurnerId{"front"}};
+    onFront.wares = {{WareId{"pot"}, 0}};
+    assign(builder.place("garnish", -11), "ann");
+    assign(builder.place("carve", -9), "ann");
+    assign(builder.place("plate", -5), "ann");
+    const live::Service service(builder.lesson);
+    EXPECT_EQ(live::outlook(service, minute(-7)).behind, 10_min);
+    EXPECT_THAT(
+        live::gains(service, minute(-7)),
+        testing::ElementsAre(live::Gain{key("carve"), 4_min}, live::Gain{key("garnish"), 2_min}));
 }
 
 TEST(LiveTaken, TellsOfWhatWasStartedAndDone) {
