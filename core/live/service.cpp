@@ -48,6 +48,7 @@ Service Service::copy() const {
     made.plan_ = std::make_unique<Plan>(plan_->lesson);
     made.followed_ = std::make_unique<Plan>(followed_->lesson);
     made.works_ = works_;
+    made.lastBell_ = lastBell_;
     made.ended_ = ended_;
     return made;
 }
@@ -98,11 +99,14 @@ void Service::finish(const PlacementKey& key, Work& work, Stage stage, Instant a
     }
 }
 
-int Service::freeBellNumber() const {
-    for (int number = 1; number <= 9; ++number) {
+int Service::freeBellNumber() {
+    constexpr int most = 9;
+    for (int i = 0; i < most; ++i) {
+        const int number = (lastBell_ + i) % most + 1;
         if (std::ranges::none_of(works_, [&](const auto& one) {
                 return one.second.bell == Bell::Ringing && one.second.bellNumber == number;
             })) {
+            lastBell_ = number;
             return number;
         }
     }

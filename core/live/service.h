@@ -93,11 +93,12 @@ class Service {
     void freeze(const PlacementKey& key, Instant start, Instant end);
     void finish(const PlacementKey& key, Work& work, Stage stage, Instant at);
     bool putOff(const PlacementKey& key, Instant until);
-    int freeBellNumber() const;
+    int freeBellNumber();
 
     std::unique_ptr<Plan> plan_;  ///< the index points into it
     std::unique_ptr<Plan> followed_;
     std::map<PlacementKey, Work> works_;
+    int lastBell_ = 0;  ///< not given again at once: a second press must not stop another alarm
     bool ended_ = false;
 };
 

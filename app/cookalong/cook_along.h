@@ -1,0 +1,70 @@
+#pragma once
+// A service as it goes on in the window: looks at the clock each second, writes down what happens,
+// and has the outlook and what could be done about it at hand. No widget.
+
+#include <QObject>
+#include <QTimer>
+#include <memory>
+#include <thread>
+#include <vector>
+
+#include "live/gains.h"
+#include "live/push.h"
+#include "live/session.h"
+#include "live_store/service_file.h"
+
+namespace rangeline {
+
+class CookAlong : public QObject {
+    Q_OBJECT
+
+  public:
+    /// Goes on with the service in that file. The clock outlives it.
+    CookAlong(std::unique_ptr<live::ServiceFile> file, const live::ClockSource& clock,
+              QObject* parent = nullptr);
+    ~CookAlong() override;
+
+    const live::Session& session() const { return session_; }
+    const live::Service& service() const { return session_.service(); }
+    const live::ServiceFile& file() const { return *file_; }
+    const live::Outlook& outlook() const { return outlook_; }
+    /// What the last change made move.
+    const live::Push& moved() const { return moved_; }
+    /// While plating is behind: what gains most first.
+    const std::vector<live::Gain>& gains() const { return gains_; }
+
+    /// Looks each second from now on.
+    void run();
+    /// Looks at the clock: rings what is due.
+    void look();
+    /// Writes it down and moves what has to move. Whether it meant anything.
+    bool record(const live::Event& event);
+    void setClock(Instant at);
+    /// The service is over; its file goes once keep() has put it into the log and says so.
+    void end();
+    bool removeFile() { return file_->remove(); }
+
+  Q_SIGNALS:
+    /// Something happened, or is told anew.
+    void changed();
+    /// A second has passed.
+    void ticked();
+    /// These alarms ring now.
+    void rang();
+
+  private:
+    void lookAhead();
+    void reckonGains();
+    void startTimer();
+
+    std::unique_ptr<live::ServiceFile> file_;
+    live::Session session_;
+    live::Outlook outlook_;
+    live::Push moved_;
+    std::vector<live::Gain> gains_;
+    int reckoning_ = 0;  ///< number of the last one asked for: older answers are dropped
+    std::jthread thread_;
+    QTimer timer_;
+};
+
+}  // namespace rangeline
