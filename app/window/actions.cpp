@@ -86,6 +86,9 @@ Actions::Actions(QMainWindow& window)
                QKeySequence(Qt::CTRL | Qt::Key_F5))),
       rehearse(make(window, Text::tr("&Rehearse ..."),
                     Text::tr("How likely plating is on time when steps take longer"))),
+      cookAlong(make(window, Text::tr("&Cook along ..."),
+                     Text::tr("Follow the lesson at the stove: what to do now, timers, alarms"),
+                     QKeySequence(Qt::CTRL | Qt::Key_K))),
       closer(make(window, Text::tr("&Closer"), Text::tr("See less time, larger"),
                   QKeySequence::ZoomIn)),
       wider(make(window, Text::tr("&Wider"), Text::tr("See more time, smaller"),
@@ -134,7 +137,7 @@ void Actions::fillMenus(QMainWindow& window) {
     fillEditMenu(*window.menuBar()->addMenu(Text::tr("&Change")));
     window.menuBar()
         ->addMenu(Text::tr("&Arrange"))
-        ->addActions({arrange, arrangeShelf, arrangeClose, rehearse});
+        ->addActions({arrange, arrangeShelf, arrangeClose, rehearse, cookAlong});
     view = window.menuBar()->addMenu(Text::tr("&Show"));
     view->addActions({closer, wider, fit, onlyUsed});
     view->addSeparator();
@@ -150,7 +153,7 @@ void Actions::fillToolBar(QMainWindow& window) {
     bar->addSeparator();
     bar->addActions({undo, redo});
     bar->addSeparator();
-    bar->addActions({head, arrange});
+    bar->addActions({head, arrange, cookAlong});
     bar->addSeparator();
     bar->addActions({pin, closer, wider, fit});
     for (QAction* action : bar->actions()) {
@@ -167,9 +170,10 @@ void Actions::fillToolBar(QMainWindow& window) {
 
 void Actions::drawIcons(const QPalette& palette) {
     const std::pair<QAction*, const char*> icons[] = {
-        {showBook, "book"}, {newLesson, "new"}, {open, "open"},   {print, "print"},
-        {undo, "undo"},     {redo, "redo"},     {head, "lesson"}, {arrange, "arrange"},
-        {pin, "pin"},       {closer, "closer"}, {wider, "wider"}, {fit, "fit"}};
+        {showBook, "book"},  {newLesson, "new"}, {open, "open"},     {print, "print"},
+        {undo, "undo"},      {redo, "redo"},     {head, "lesson"},   {arrange, "arrange"},
+        {cookAlong, "cook"}, {pin, "pin"},       {closer, "closer"}, {wider, "wider"},
+        {fit, "fit"}};
     for (const auto& [action, name] : icons) {
         action->setIcon(makeIcon(QString::fromLatin1(name), palette));
     }
@@ -177,8 +181,8 @@ void Actions::drawIcons(const QPalette& palette) {
 
 void Actions::setLessonOpen(bool lessonOpen) {
     for (QAction* action :
-         {copyOut, print, exportLesson, head, arrange, arrangeShelf, arrangeClose, rehearse, closer,
-          wider, fit, onlyUsed, pickUp, pin, earlier, later, toShelf}) {
+         {copyOut, print, exportLesson, head, arrange, arrangeShelf, arrangeClose, rehearse,
+          cookAlong, closer, wider, fit, onlyUsed, pickUp, pin, earlier, later, toShelf}) {
         action->setEnabled(lessonOpen);
     }
 }

@@ -39,6 +39,7 @@ struct Actions {
     QAction* arrangeShelf;
     QAction* arrangeClose;
     QAction* rehearse;
+    QAction* cookAlong;
     QAction* closer;
     QAction* wider;
     QAction* fit;

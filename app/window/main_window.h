@@ -7,6 +7,7 @@
 
 #include "book/items.h"
 #include "document/lesson_document.h"
+#include "live/clock.h"
 #include "window/actions.h"
 #include "window/help_dialog.h"
 #include "window/lesson_files.h"
@@ -20,6 +21,7 @@ namespace rangeline {
 class Arranger;
 class BookDesk;
 class ChangeOffer;
+class Cooking;
 class EmptyPage;
 class FindingsPanel;
 class LibraryPage;
@@ -42,6 +44,7 @@ class MainWindow : public QMainWindow {
     TimelineView& timeline() { return *timeline_; }
     LessonFiles& files() { return files_; }
     BookDesk& desk() { return *desk_; }
+    Cooking& cooking() { return *cooking_; }
     /// On a fault says why and stays as it is.
     bool openFile(const QString& path);
     /// The lesson of the open book that has that name, or the number that "#12" names; where there
@@ -126,6 +129,8 @@ class MainWindow : public QMainWindow {
     BookDesk* desk_ = nullptr;
     LibraryPage* library_ = nullptr;
     ChangeOffer* offer_ = nullptr;
+    Cooking* cooking_ = nullptr;
+    live::SystemClock clock_;
     int group_ = 0;               ///< whose range is shown
     bool jumping_ = false;        ///< the selection follows the findings
     HelpDialog* help_ = nullptr;  ///< made when it is first asked for

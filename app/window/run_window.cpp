@@ -9,6 +9,7 @@
 #include "book/book.h"
 #include "library/book_desk.h"
 #include "text/fault_text.h"
+#include "window/cooking.h"
 #include "window/end_signals.h"
 #include "window/main_window.h"
 #include "window/readable_palette.h"
@@ -91,6 +92,7 @@ int runWindow(QApplication& application, const QString& path, const QString& nam
         if (!path.isEmpty() && window.openFile(path) && !name.isEmpty()) {
             window.openLessonNamed(name);
         }
+        window.cooking().offer(Cooking::pathWithoutBook());
     });
     return application.exec();
 }

@@ -14,6 +14,7 @@
 #include "library/new_lesson_dialog.h"
 #include "library/versions_dialog.h"
 #include "window/book_writing.h"
+#include "window/cooking.h"
 #include "window/main_window.h"
 
 namespace rangeline {
@@ -41,6 +42,13 @@ void MainWindow::buildBook() {
     kept_->setContentsMargins(0, 0, apart, 0);
     statusBar()->addPermanentWidget(kept_);
     connectBook();
+    cooking_ = new Cooking(document_, *desk_, locale_, clock_, *this);
+    connect(cooking_, &Cooking::said, this, &MainWindow::say);
+    connect(actions_.cookAlong, &QAction::triggered, cooking_, &Cooking::start);
+    connect(
+        desk_, &BookDesk::bookOpened, cooking_,
+        [this] { cooking_->offer(Cooking::pathBeside(desk_->book()->path())); },
+        Qt::QueuedConnection);
 }
 
 void MainWindow::connectBook() {

@@ -1,0 +1,421 @@
+#include "cookalong/cook_along_view.h"
+
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTimeEdit>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "cookalong/live_colours.h"
+#include "cookalong/live_range.h"
+#include "cookalong/live_style.h"
+
+namespace rangeline {
+namespace {
+
+constexpr std::size_t mostNext = 4;
+constexpr int secondsBetweenStrokes = 2;
+constexpr std::int64_t secondsOfAPicture = 15;
+constexpr live::milliseconds oneTouch(450);
+const Duration fiveMinutes = Duration::minutes(5);
+const Duration looksAgainAfter = Duration::minutes(2);
+
+live::Event eventOf(CardPress press, const PlacementKey& key) {
+    switch (press) {
+        case CardPress::Started:
+            return live::Started{key};
+        case CardPress::Done:
+            return live::Done{key};
+        case CardPress::MoreTime:
+            return live::MoreTime{key, fiveMinutes};
+        case CardPress::NotReady:
+            return live::NotReady{key, looksAgainAfter};
+        case CardPress::Skip:
+            break;
+    }
+    return live::Skipped{key};
+}
+
+/// What to look at first: what rings, what is over, what is to be begun, what runs.
+int urgency(CardState state) {
+    constexpr std::array order{0, 2, 1, 3, 4};
+    return order[static_cast<std::size_t>(state)];
+}
+
+bool isDark(const QWidget& widget) {
+    constexpr int middle = 128;
+    return widget.palette().color(QPalette::Window).lightness() < middle;
+}
+
+}  // namespace
+
+CookAlongView::CookAlongView(CookAlong& service, const QLocale& locale, std::function<void()> sound,
+                             QWidget* parent)
+    : QWidget(parent),
+      service_(service),
+      locale_(locale),
+      sound_(std::move(sound)),
+      context_{service.file().head().lesson, service.service().index().expanded(), locale},
+      text_(service.service(), context_) {
+    setObjectName(QStringLiteral("cookAlong"));
+    setAttribute(Qt::WA_StyledBackground);
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Cook along"));
+    setWindowTitle(tr("Cook along: %1").arg(QString::fromStdString(context_.lesson.head.name)));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(14, 8, 14, 8);
+    column->setSpacing(6);
+    buildHead(*column);
+    buildQuestion(*column);
+    buildBody(*column);
+    buildFoot(*column);
+    connect(&service_, &CookAlong::changed, this, &CookAlongView::renew);
+    connect(&service_, &CookAlong::ticked, this, &CookAlongView::tick);
+    connect(&service_, &CookAlong::rang, this, [this] {
+        strokes_ = 0;
+        sound_();
+    });
+    applyLook();
+    chooseMostUrgent();
+    renew();
+}
+
+CookAlongView::~CookAlongView() = default;
+
+// ---- what the page does ---------------------------------------------------------------------
+
+bool CookAlongView::isSecondTouch() {
+    const live::milliseconds now = service_.session().now();
+    const bool second = now - lastTouch_ < oneTouch;
+    lastTouch_ = now;
+    return second;
+}
+
+void CookAlongView::press(const PlacementKey& key, CardPress press) {
+    if (isSecondTouch()) {
+        return;
+    }
+    choose(key);
+    service_.record(eventOf(press, key));
+}
+
+void CookAlongView::stop(const live::Timer& timer) {
+    service_.record(live::AlarmStopped{timer.key, timer.generation});
+}
+
+void CookAlongView::stopNumber(int number) {
+    for (const live::Timer& timer : live::ringingTimers(service_.service())) {
+        if (service_.service().work(timer.key).bellNumber == number) {
+            stop(timer);
+            return;
+        }
+    }
+}
+
+void CookAlongView::takeOffer() {
+    if (!service_.gains().empty() && !isSecondTouch()) {
+        service_.record(live::Skipped{service_.gains().front().key});
+    }
+}
+
+void CookAlongView::choose(const PlacementKey& key) {
+    if (chosen_ != key) {
+        chosen_ = key;
+        showCards();
+    }
+}
+
+void CookAlongView::chooseBeside(int by) {
+    const auto keys = keysNow();
+    if (keys.empty()) {
+        return;
+    }
+    const auto at = chosen_ ? std::ranges::find(keys, *chosen_) : keys.end();
+    const auto last = static_cast<std::ptrdiff_t>(keys.size()) - 1;
+    const auto number =
+        at == keys.end() ? 0 : std::clamp(at - keys.begin() + by, std::ptrdiff_t{0}, last);
+    choose(keys[static_cast<std::size_t>(number)]);
+}
+
+void CookAlongView::chooseMostUrgent() {
+    const auto keys = keysNow();
+    const Instant now = service_.session().instant();
+    const auto first = std::ranges::min_element(
+        keys, {}, [&](const PlacementKey& key) { return urgency(text_.card(key, now).state); });
+    chosen_ = first == keys.end() ? std::nullopt : std::optional(*first);
+}
+
+void CookAlongView::keyPressEvent(QKeyEvent* event) {
+    if (event->isAutoRepeat()) {
+        return;  // a key that is held down, or that sticks, is one press
+    }
+    const int key = event->key();
+    if (key >= Qt::Key_1 && key <= Qt::Key_9) {
+        stopNumber(key - Qt::Key_0);
+        return;
+    }
+    for (const CardPress press : cardPresses) {
+        if (key == keyOf(press) && event->modifiers() == Qt::NoModifier) {
+            if (chosen_) {
+                this->press(*chosen_, press);
+            }
+            return;
+        }
+    }
+    switch (key) {
+        case Qt::Key_Up:
+            chooseBeside(-1);
+            break;
+        case Qt::Key_Down:
+            chooseBeside(1);
+            break;
+        case Qt::Key_L:
+            takeOffer();
+            break;
+        case Qt::Key_F11:
+            setWindowState(windowState() ^ Qt::WindowFullScreen);
+            break;
+        default:
+            QWidget::keyPressEvent(event);
+    }
+}
+
+void CookAlongView::closeEvent(QCloseEvent* event) {
+    QWidget::closeEvent(event);
+    Q_EMIT closed();
+}
+
+bool CookAlongView::eventFilter(QObject* watched, QEvent* event) {
+    // The arrows choose a card wherever the focus is.
+    if (event->type() == QEvent::KeyPress && watched == scroll_) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Up || key->key() == Qt::Key_Down) {
+            chooseBeside(key->key() == Qt::Key_Up ? -1 : 1);
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+// ---- what it shows --------------------------------------------------------------------------
+
+void CookAlongView::renew() {
+    const auto keys = keysNow();
+    if (!chosen_ || std::ranges::find(keys, *chosen_) == keys.end()) {
+        chooseMostUrgent();
+    }
+    drawnAt_ = service_.session().instant().inSeconds();
+    range_->show(service_.session().instant());
+    showAlarms();
+    showNext();
+    tick();
+}
+
+void CookAlongView::tick() {
+    const Instant now = service_.session().instant();
+    if (now.inSeconds() - drawnAt_ >= secondsOfAPicture || now.inSeconds() < drawnAt_) {
+        drawnAt_ = now.inSeconds();
+        range_->show(now);
+        showNext();
+    }
+    if (!bars_.empty() && bars_.front()->isVisibleTo(this) && ++strokes_ >= secondsBetweenStrokes) {
+        strokes_ = 0;
+        sound_();
+    }
+    showHead();
+    showOffer();
+    showQuestion();
+    showCards();
+}
+
+void CookAlongView::showHead() {
+    headline_->setText(text_.headline(service_.outlook()));
+    const bool behind = service_.outlook().behind > Duration();
+    if (headline_->property("behind").toBool() != behind) {
+        headline_->setProperty("behind", behind);
+        headline_->setStyleSheet(headline_->styleSheet());
+    }
+    clock_->setText(text_.now(service_.session().instant()));
+    const QString kept = service_.session().unwritten().empty()
+                             ? QString()
+                             : tr("What happens cannot be kept on the disk just now. Timers and "
+                                  "alarms go on.");
+    const QString moved = text_.moved(service_.moved());
+    said_->setText(kept.isEmpty() || moved.isEmpty() ? kept + moved : kept + u' ' + moved);
+    said_->setVisible(!said_->text().isEmpty());
+}
+
+void CookAlongView::showOffer() {
+    const bool any = !service_.gains().empty();
+    offer_->setVisible(any);
+    offerText_->setVisible(any);
+    if (any) {
+        offerText_->setText(text_.gain(service_.gains().front()));
+    }
+}
+
+void CookAlongView::showAlarms() {
+    const auto ringing = live::ringingTimers(service_.service());
+    while (bars_.size() < ringing.size()) {
+        auto* bar = new AlarmBar(this);
+        alarmColumn_->addWidget(bar);
+        connect(bar, &AlarmBar::stopWanted, this, [this, bar] {
+            if (!isSecondTouch()) {
+                stop(live::Timer(bar->timer()));
+            }
+        });
+        bars_.push_back(bar);
+    }
+    for (std::size_t i = 0; i < bars_.size(); ++i) {
+        if (i < ringing.size()) {
+            bars_[i]->show(ringing[i], service_.service().work(ringing[i].key).bellNumber,
+                           text_.alarm(ringing[i]), text_.rangLate(ringing[i]));
+        }
+        bars_[i]->setVisible(i < ringing.size());
+    }
+}
+
+std::vector<PlacementKey> CookAlongView::keysNow() const {
+    const Instant now = service_.session().instant();
+    std::vector<std::pair<Instant, PlacementKey>> found;
+    for (const auto& [key, work] : service_.service().works()) {
+        const bool waits = work.stage == live::Stage::Waiting;
+        if (!waits && work.stage != live::Stage::Running) {
+            continue;
+        }
+        const Instant start = service_.service().lesson().placements.at(key).start;
+        if (!waits || work.notBefore.value_or(start) <= now) {
+            found.emplace_back(start, key);
+        }
+    }
+    std::ranges::sort(found);
+    std::vector<PlacementKey> keys;
+    for (auto& [start, key] : found) {
+        keys.push_back(std::move(key));
+    }
+    return keys;
+}
+
+std::vector<PlacementKey> CookAlongView::keysNext() const {
+    const Instant now = service_.session().instant();
+    std::vector<std::pair<Instant, PlacementKey>> found;
+    for (const auto& [key, work] : service_.service().works()) {
+        if (work.stage == live::Stage::Waiting) {
+            const Instant start =
+                work.notBefore.value_or(service_.service().lesson().placements.at(key).start);
+            if (start > now) {
+                found.emplace_back(start, key);
+            }
+        }
+    }
+    std::ranges::sort(found);
+    std::vector<PlacementKey> keys;
+    for (std::size_t i = 0; i < std::min(found.size(), mostNext); ++i) {
+        keys.push_back(found[i].second);
+    }
+    return keys;
+}
+
+StepCardView* CookAlongView::newCard() {
+    auto* view = new StepCardView(this);
+    view->setLook(LiveColours::of(isDark(*this)), liveScale(size()));
+    cardColumn_->insertWidget(static_cast<int>(views_.size()), view);
+    connect(view, &StepCardView::pressed, this,
+            [this, view](CardPress it) { press(PlacementKey(view->card().key), it); });
+    connect(view, &StepCardView::chosen, this, [this, view] {
+        setFocus();
+        choose(PlacementKey(view->card().key));
+    });
+    views_.push_back(view);
+    return view;
+}
+
+void CookAlongView::showCards() {
+    const auto keys = keysNow();
+    while (views_.size() < keys.size()) {
+        newCard();
+    }
+    const Instant now = service_.session().instant();
+    for (std::size_t i = 0; i < views_.size(); ++i) {
+        if (i < keys.size()) {
+            const bool chosen = chosen_ == keys[i];
+            views_[i]->show(text_.card(keys[i], now), chosen);
+            if (chosen) {
+                scroll_->ensureWidgetVisible(views_[i], 0, 0);
+            }
+        }
+        views_[i]->setVisible(i < keys.size());
+    }
+    nothing_->setVisible(keys.empty());
+}
+
+void CookAlongView::showNext() {
+    const auto keys = keysNext();
+    const Instant now = service_.session().instant();
+    for (std::size_t i = 0; i < next_.size(); ++i) {
+        if (i < keys.size()) {
+            const StepCard card = text_.card(keys[i], now);
+            next_[i]->setText(tr("%1: %2 (%3)").arg(card.figure, card.name, card.stateText));
+        }
+        next_[i]->setVisible(i < keys.size());
+    }
+}
+
+void CookAlongView::showQuestion() {
+    const auto doubt = service_.session().doubt();
+    if (doubt && !question_->isVisibleTo(this)) {
+        const Clock clock(context_.lesson.head, locale_);
+        questionTime_->setTime(clock.moment(service_.session().instant()).time());
+        questionText_->setText(
+            *doubt == live::ClockDoubt::Backwards
+                ? tr("The computer’s clock went back while it was off, so timers stand still. What "
+                     "time is it?")
+                : tr("More than a day has passed by the computer’s clock, so timers stand still. "
+                     "What time is it?"));
+    }
+    question_->setVisible(doubt.has_value());
+}
+
+void CookAlongView::applyLook() {
+    const double scale = liveScale(size());
+    const LiveColours& colours = LiveColours::of(isDark(*this));
+    const QString sheet = liveStyleSheet(colours, scale);
+    if (sheet != styleSheet()) {
+        setStyleSheet(sheet);
+        for (StepCardView* view : views_) {
+            view->setLook(colours, scale);
+        }
+        range_->setEnlarged(std::max(1.0, scale * 1.2));
+    }
+}
+
+void CookAlongView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    applyLook();
+}
+
+void CookAlongView::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange && range_ != nullptr) {
+        applyLook();
+    }
+}
+
+std::vector<StepCardView*> CookAlongView::cards() const {
+    std::vector<StepCardView*> found;
+    std::ranges::copy_if(views_, std::back_inserter(found),
+                         [this](const StepCardView* view) { return view->isVisibleTo(this); });
+    return found;
+}
+
+std::vector<AlarmBar*> CookAlongView::alarms() const {
+    std::vector<AlarmBar*> found;
+    std::ranges::copy_if(bars_, std::back_inserter(found),
+                         [this](const AlarmBar* bar) { return bar->isVisibleTo(this); });
+    return found;
+}
+
+}  // namespace rangeline
