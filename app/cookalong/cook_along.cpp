@@ -5,7 +5,7 @@
 namespace rangeline {
 namespace {
 
-constexpr int lookAheadEvery = 5;  // seconds: nothing of it is read to the second
+constexpr int reckonEvery = 5;  // seconds: nothing of it is read to the second
 
 /// Whether it tells of something that reality did differently, so that the rest may have to move.
 bool mayMoveOthers(const live::Event& event) {
@@ -20,6 +20,7 @@ bool mayMoveOthers(const live::Event& event) {
 CookAlong::CookAlong(std::unique_ptr<live::ServiceFile> file, const live::ClockSource& clock,
                      QObject* parent)
     : QObject(parent),
+      clock_(clock),
       file_(std::move(file)),
       session_(file_->head().lesson, file_->head().begun, file_->entries(), clock,
                [this](const std::vector<live::Entry>& entries) { return file_->append(entries); }) {
@@ -48,9 +49,9 @@ void CookAlong::startTimer() {
 
 void CookAlong::look() {
     const auto rung = session_.tick();
-    const bool ahead = session_.instant().inSeconds() % lookAheadEvery == 0;
-    if (ahead || !rung.empty()) {
-        lookAhead();
+    lookAhead();
+    if (session_.instant().inSeconds() % reckonEvery == 0) {
+        reckonGains();
     }
     if (!rung.empty()) {
         Q_EMIT rang();
@@ -60,18 +61,18 @@ void CookAlong::look() {
 }
 
 bool CookAlong::record(const live::Event& event) {
+    const auto before = live::courseOf(service(), session_.instant()).dues();
     if (!session_.record(event)) {
         return false;
     }
+    lookAhead();
     if (mayMoveOthers(event)) {
-        const auto course = live::courseOf(service(), session_.instant());
-        live::Push next = live::push(service(), course);
-        if (!next.change.changes.empty()) {
-            session_.record(live::PlanReplaced{next.change});
+        live::Moves next = live::moves(service(), before, dues_);
+        if (!next.moved.empty()) {
             moved_ = std::move(next);
         }
+        reckonGains();
     }
-    lookAhead();
     Q_EMIT changed();
     return true;
 }
@@ -89,17 +90,23 @@ void CookAlong::end() {
 }
 
 void CookAlong::lookAhead() {
-    outlook_ = live::outlook(service(), session_.instant());
-    if (outlook_.behind >= Duration::minutes(1) && !outlook_.plated) {
-        reckonGains();
-    } else {
-        ++reckoning_;
-        gains_.clear();
-    }
+    const auto course = live::courseOf(service(), session_.instant());
+    outlook_ = live::outlook(service(), course);
+    dues_ = course.dues();
+}
+
+Instant CookAlong::dueAt(const PlacementKey& key) const {
+    const auto found = dues_.find(key);
+    return found == dues_.end() ? session_.instant() : found->second;
 }
 
 /// In a thread of its own, on a copy: with many steps it takes longer than a press may wait.
 void CookAlong::reckonGains() {
+    if (outlook_.behind < live::behindFrom || outlook_.plated) {
+        ++reckoning_;
+        gains_.clear();
+        return;
+    }
     auto copy = std::make_shared<live::Service>(service().copy());
     const Instant now = session_.instant();
     const int number = ++reckoning_;

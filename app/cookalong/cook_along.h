@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "live/gains.h"
-#include "live/push.h"
+#include "live/moves.h"
 #include "live/session.h"
 #include "live_store/service_file.h"
 
@@ -27,9 +27,13 @@ class CookAlong : public QObject {
     const live::Session& session() const { return session_; }
     const live::Service& service() const { return session_.service(); }
     const live::ServiceFile& file() const { return *file_; }
+    /// For what has nothing to do with the time of the service.
+    live::milliseconds sinceBoot() const { return clock_.read().sinceBoot; }
     const live::Outlook& outlook() const { return outlook_; }
     /// What the last change made move.
-    const live::Push& moved() const { return moved_; }
+    const live::Moves& moved() const { return moved_; }
+    /// When what waits is due.
+    Instant dueAt(const PlacementKey& key) const;
     /// While plating is behind: what gains most first.
     const std::vector<live::Gain>& gains() const { return gains_; }
 
@@ -57,10 +61,12 @@ class CookAlong : public QObject {
     void reckonGains();
     void startTimer();
 
+    const live::ClockSource& clock_;
     std::unique_ptr<live::ServiceFile> file_;
     live::Session session_;
     live::Outlook outlook_;
-    live::Push moved_;
+    live::Moves moved_;
+    std::map<PlacementKey, Instant> dues_;
     std::vector<live::Gain> gains_;
     int reckoning_ = 0;  ///< number of the last one asked for: older answers are dropped
     std::jthread thread_;

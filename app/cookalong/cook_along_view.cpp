@@ -8,6 +8,7 @@
 #include <QTimeEdit>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <tuple>
 
 #include "cookalong/live_colours.h"
 #include "cookalong/live_range.h"
@@ -17,6 +18,7 @@ namespace rangeline {
 namespace {
 
 constexpr std::size_t mostNext = 4;
+constexpr double heightOfACard = 200;  // in full, at scale 1
 constexpr int secondsBetweenStrokes = 2;
 constexpr std::int64_t secondsOfAPicture = 15;
 constexpr live::milliseconds oneTouch(450);
@@ -37,12 +39,6 @@ live::Event eventOf(CardPress press, const PlacementKey& key) {
             break;
     }
     return live::Skipped{key};
-}
-
-/// What to look at first: what rings, what is over, what is to be begun, what runs.
-int urgency(CardState state) {
-    constexpr std::array order{0, 2, 1, 3, 4};
-    return order[static_cast<std::size_t>(state)];
 }
 
 bool isDark(const QWidget& widget) {
@@ -79,8 +75,8 @@ CookAlongView::CookAlongView(CookAlong& service, const QLocale& locale, std::fun
         sound_();
     });
     applyLook();
-    chooseMostUrgent();
     renew();
+    setFocus();  // no button has it: a key that slips presses none
 }
 
 CookAlongView::~CookAlongView() = default;
@@ -88,10 +84,14 @@ CookAlongView::~CookAlongView() = default;
 // ---- what the page does ---------------------------------------------------------------------
 
 bool CookAlongView::isSecondTouch() {
-    const live::milliseconds now = service_.session().now();
+    const live::milliseconds now = service_.sinceBoot();
     const bool second = now - lastTouch_ < oneTouch;
     lastTouch_ = now;
     return second;
+}
+
+bool CookAlongView::hasJustMoved() const {
+    return service_.sinceBoot() - movedAt_ < oneTouch;
 }
 
 void CookAlongView::press(const PlacementKey& key, CardPress press) {
@@ -138,14 +138,6 @@ void CookAlongView::chooseBeside(int by) {
     const auto number =
         at == keys.end() ? 0 : std::clamp(at - keys.begin() + by, std::ptrdiff_t{0}, last);
     choose(keys[static_cast<std::size_t>(number)]);
-}
-
-void CookAlongView::chooseMostUrgent() {
-    const auto keys = keysNow();
-    const Instant now = service_.session().instant();
-    const auto first = std::ranges::min_element(
-        keys, {}, [&](const PlacementKey& key) { return urgency(text_.card(key, now).state); });
-    chosen_ = first == keys.end() ? std::nullopt : std::optional(*first);
 }
 
 void CookAlongView::keyPressEvent(QKeyEvent* event) {
@@ -203,14 +195,9 @@ bool CookAlongView::eventFilter(QObject* watched, QEvent* event) {
 // ---- what it shows --------------------------------------------------------------------------
 
 void CookAlongView::renew() {
-    const auto keys = keysNow();
-    if (!chosen_ || std::ranges::find(keys, *chosen_) == keys.end()) {
-        chooseMostUrgent();
-    }
     drawnAt_ = service_.session().instant().inSeconds();
     range_->show(service_.session().instant());
     showAlarms();
-    showNext();
     tick();
 }
 
@@ -219,7 +206,6 @@ void CookAlongView::tick() {
     if (now.inSeconds() - drawnAt_ >= secondsOfAPicture || now.inSeconds() < drawnAt_) {
         drawnAt_ = now.inSeconds();
         range_->show(now);
-        showNext();
     }
     if (!bars_.empty() && bars_.front()->isVisibleTo(this) && ++strokes_ >= secondsBetweenStrokes) {
         strokes_ = 0;
@@ -229,11 +215,12 @@ void CookAlongView::tick() {
     showOffer();
     showQuestion();
     showCards();
+    showNext();
 }
 
 void CookAlongView::showHead() {
     headline_->setText(text_.headline(service_.outlook()));
-    const bool behind = service_.outlook().behind > Duration();
+    const bool behind = service_.outlook().behind >= live::behindFrom;
     if (headline_->property("behind").toBool() != behind) {
         headline_->setProperty("behind", behind);
         headline_->setStyleSheet(headline_->styleSheet());
@@ -243,7 +230,10 @@ void CookAlongView::showHead() {
                              ? QString()
                              : tr("What happens cannot be kept on the disk just now. Timers and "
                                   "alarms go on.");
-    const QString moved = text_.moved(service_.moved());
+    const auto& moves = service_.moved();
+    const bool isNews =
+        !moves.moved.empty() && moves.moved.front().to > service_.session().instant();
+    const QString moved = isNews ? text_.moved(moves) : QString();
     said_->setText(kept.isEmpty() || moved.isEmpty() ? kept + moved : kept + u' ' + moved);
     said_->setVisible(!said_->text().isEmpty());
 }
@@ -259,11 +249,14 @@ void CookAlongView::showOffer() {
 
 void CookAlongView::showAlarms() {
     const auto ringing = live::ringingTimers(service_.service());
+    if (ringing.size() != alarms().size()) {
+        movedAt_ = service_.sinceBoot();
+    }
     while (bars_.size() < ringing.size()) {
         auto* bar = new AlarmBar(this);
         alarmColumn_->addWidget(bar);
         connect(bar, &AlarmBar::stopWanted, this, [this, bar] {
-            if (!isSecondTouch()) {
+            if (!isSecondTouch() && !hasJustMoved()) {
                 stop(live::Timer(bar->timer()));
             }
         });
@@ -278,22 +271,20 @@ void CookAlongView::showAlarms() {
     }
 }
 
+/// What wants the cook first, longest due first; then what runs, soonest first.
 std::vector<PlacementKey> CookAlongView::keysNow() const {
     const Instant now = service_.session().instant();
-    std::vector<std::pair<Instant, PlacementKey>> found;
+    std::vector<std::tuple<bool, Instant, PlacementKey>> found;
     for (const auto& [key, work] : service_.service().works()) {
-        const bool waits = work.stage == live::Stage::Waiting;
-        if (!waits && work.stage != live::Stage::Running) {
-            continue;
-        }
-        const Instant start = service_.service().lesson().placements.at(key).start;
-        if (!waits || work.notBefore.value_or(start) <= now) {
-            found.emplace_back(start, key);
+        if (work.stage == live::Stage::Running) {
+            found.emplace_back(work.cueAt > now, work.cueAt, key);
+        } else if (work.stage == live::Stage::Waiting && service_.dueAt(key) <= now) {
+            found.emplace_back(false, service_.dueAt(key), key);
         }
     }
     std::ranges::sort(found);
     std::vector<PlacementKey> keys;
-    for (auto& [start, key] : found) {
+    for (auto& [calm, at, key] : found) {
         keys.push_back(std::move(key));
     }
     return keys;
@@ -303,12 +294,8 @@ std::vector<PlacementKey> CookAlongView::keysNext() const {
     const Instant now = service_.session().instant();
     std::vector<std::pair<Instant, PlacementKey>> found;
     for (const auto& [key, work] : service_.service().works()) {
-        if (work.stage == live::Stage::Waiting) {
-            const Instant start =
-                work.notBefore.value_or(service_.service().lesson().placements.at(key).start);
-            if (start > now) {
-                found.emplace_back(start, key);
-            }
+        if (work.stage == live::Stage::Waiting && service_.dueAt(key) > now) {
+            found.emplace_back(service_.dueAt(key), key);
         }
     }
     std::ranges::sort(found);
@@ -323,8 +310,11 @@ StepCardView* CookAlongView::newCard() {
     auto* view = new StepCardView(this);
     view->setLook(LiveColours::of(isDark(*this)), liveScale(size()));
     cardColumn_->insertWidget(static_cast<int>(views_.size()), view);
-    connect(view, &StepCardView::pressed, this,
-            [this, view](CardPress it) { press(PlacementKey(view->card().key), it); });
+    connect(view, &StepCardView::pressed, this, [this, view](CardPress it) {
+        if (!hasJustMoved()) {
+            press(PlacementKey(view->card().key), it);
+        }
+    });
     connect(view, &StepCardView::chosen, this, [this, view] {
         setFocus();
         choose(PlacementKey(view->card().key));
@@ -335,14 +325,25 @@ StepCardView* CookAlongView::newCard() {
 
 void CookAlongView::showCards() {
     const auto keys = keysNow();
+    if (!chosen_ || std::ranges::find(keys, *chosen_) == keys.end()) {
+        chosen_ = keys.empty() ? std::nullopt : std::optional(keys.front());
+    }
     while (views_.size() < keys.size()) {
         newCard();
     }
+    if (keys != shown_) {
+        shown_ = keys;
+        movedAt_ = service_.sinceBoot();
+    }
+    // Where they have no room in full, only the chosen one is shown in full.
+    const bool tight = static_cast<double>(keys.size()) * heightOfACard * liveScale(size()) >
+                       scroll_->viewport()->height();
     const Instant now = service_.session().instant();
     for (std::size_t i = 0; i < views_.size(); ++i) {
         if (i < keys.size()) {
             const bool chosen = chosen_ == keys[i];
-            views_[i]->show(text_.card(keys[i], now), chosen);
+            views_[i]->show(text_.card(keys[i], service_.dueAt(keys[i]), now), chosen,
+                            tight && !chosen);
             if (chosen) {
                 scroll_->ensureWidgetVisible(views_[i], 0, 0);
             }
@@ -357,8 +358,8 @@ void CookAlongView::showNext() {
     const Instant now = service_.session().instant();
     for (std::size_t i = 0; i < next_.size(); ++i) {
         if (i < keys.size()) {
-            const StepCard card = text_.card(keys[i], now);
-            next_[i]->setText(tr("%1: %2 (%3)").arg(card.figure, card.name, card.stateText));
+            const StepCard card = text_.card(keys[i], service_.dueAt(keys[i]), now);
+            next_[i]->setText(tr("%1: %2").arg(card.figure, card.name));
         }
         next_[i]->setVisible(i < keys.size());
     }
@@ -388,7 +389,7 @@ void CookAlongView::applyLook() {
         for (StepCardView* view : views_) {
             view->setLook(colours, scale);
         }
-        range_->setEnlarged(std::max(1.0, scale * 1.2));
+        range_->setEnlarged(std::max(1.0, scale * 1.5));
     }
 }
 

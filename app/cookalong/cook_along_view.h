@@ -71,13 +71,14 @@ class CookAlongView : public QWidget {
     std::vector<PlacementKey> keysNext() const;
     void choose(const PlacementKey& key);
     void chooseBeside(int by);
-    void chooseMostUrgent();
     void press(const PlacementKey& key, CardPress press);
     void stop(const live::Timer& timer);
     void stopNumber(int number);
     void takeOffer();
     /// A second touch that lands on what has just moved under the finger.
     bool isSecondTouch();
+    /// What the finger aimed at may stand elsewhere now.
+    bool hasJustMoved() const;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
     CookAlong& service_;
@@ -87,6 +88,8 @@ class CookAlongView : public QWidget {
     LiveText text_;
     std::optional<PlacementKey> chosen_;
     live::milliseconds lastTouch_{-1'000'000};
+    live::milliseconds movedAt_{-1'000'000};
+    std::vector<PlacementKey> shown_;
 
     QLabel* headline_ = nullptr;
     QLabel* clock_ = nullptr;

@@ -34,6 +34,7 @@ void LiveRange::show(Instant now) {
     const UseIndex index(lesson, service_.index().expanded());
     const TextContext text{lesson, service_.index().expanded(), locale_};
     scene_ = rangeScene(index, text, now);
+    scene_.clock.clear();  // the page has a clock of its own
     setAccessibleDescription(sceneLines(scene_).join(QStringLiteral(". ")));
     update();
 }

@@ -17,26 +17,26 @@ QLabel[role="headline"] { font-size: @46px; font-weight: 600; }
 QLabel[role="headline"][behind="true"] { color: @look; }
 QLabel[role="clock"] { font-size: @46px; font-weight: 600; }
 QLabel[role="title"] { font-size: @18px; font-weight: 600; color: @quiet; }
-QLabel[role="said"] { font-size: @20px; }
-QLabel[role="name"] { font-size: @26px; font-weight: 600; }
-QLabel[role="where"] { font-size: @19px; color: @quiet; }
-QLabel[role="state"] { font-size: @19px; font-weight: 600; }
+QLabel[role="said"] { font-size: @22px; }
+QLabel[role="name"] { font-size: @28px; font-weight: 600; }
+QLabel[role="where"] { font-size: @21px; color: @quiet; }
+QLabel[role="state"] { font-size: @21px; font-weight: 600; }
 QLabel[role="figure"] { font-size: @52px; font-weight: 600; }
-QLabel[role="next"] { font-size: @21px; }
+QLabel[role="next"] { font-size: @24px; }
 QFrame[role="alarm"] { background: @alarm; border: 3px solid @onAlarm; }
 QFrame[role="alarm"] QLabel { color: @onAlarm; font-size: @26px; font-weight: 600; }
 QFrame[role="alarm"] QLabel[role="alarm-number"] { font-size: @46px; }
 QFrame[role="question"] { background: @panel; border: 3px solid @look; }
-QPushButton { background: @panel; color: @text; border: 2px solid @line; font-size: @19px;
-  padding: 2px 4px; min-height: @46px; }
+QPushButton { background: @panel; color: @text; border: 2px solid @line; font-size: @20px;
+  padding: 2px 4px; min-height: @54px; }
 QPushButton:focus { border: 4px solid @chosen; }
 QPushButton:pressed { background: @line; }
 QPushButton[usual="true"] { background: @chosen; color: @ground; border-color: @chosen;
   font-weight: 600; }
 QPushButton[usual="true"]:focus { border: 4px solid @text; }
-QPushButton[role="stop"] { font-size: @26px; font-weight: 600; min-height: @52px;
+QPushButton[role="stop"] { font-size: @26px; font-weight: 600; min-height: @58px;
   min-width: @140px; }
-QPushButton[role="small"] { min-height: @40px; padding: 2px 12px; }
+QPushButton[role="small"] { min-height: @46px; padding: 2px 12px; }
 QTimeEdit { font-size: @26px; min-height: @46px; background: @panel; color: @text; }
 QScrollArea, #cards { background: transparent; border: none; }
 )");

@@ -41,7 +41,7 @@ Qt::Key keyOf(CardPress press) {
 }
 
 StepCardView::StepCardView(QWidget* parent) : QFrame(parent) {
-    auto* column = new QVBoxLayout(this);
+    all_ = new QBoxLayout(QBoxLayout::TopToBottom, this);
     auto* top = new QHBoxLayout;
     mark_ = new QWidget(this);
     auto* words = new QVBoxLayout;
@@ -58,7 +58,7 @@ StepCardView::StepCardView(QWidget* parent) : QFrame(parent) {
     top->addWidget(mark_);
     top->addLayout(words, 1);
     top->addWidget(figure_);
-    column->addLayout(top);
+    all_->addLayout(top, 1);
     auto* row = new QHBoxLayout;
     for (const CardPress press : cardPresses) {
         auto* button = new QPushButton(this);
@@ -68,7 +68,7 @@ StepCardView::StepCardView(QWidget* parent) : QFrame(parent) {
                        press == CardPress::MoreTime || press == CardPress::NotReady ? 3 : 2);
         buttons_[static_cast<std::size_t>(press)] = button;
     }
-    column->addLayout(row);
+    all_->addLayout(row);
 }
 
 void StepCardView::setLook(const LiveColours& colours, double scale) {
@@ -81,7 +81,7 @@ void StepCardView::setLook(const LiveColours& colours, double scale) {
     update();
 }
 
-void StepCardView::show(const StepCard& card, bool chosen) {
+void StepCardView::show(const StepCard& card, bool chosen, bool compact) {
     card_ = card;
     chosen_ = chosen;
     name_->setText(card.name);
@@ -92,14 +92,16 @@ void StepCardView::show(const StepCard& card, bool chosen) {
     state_->setText(card.bellNumber > 0
                         ? tr("%1. Alarm %2").arg(card.stateText).arg(card.bellNumber)
                         : card.stateText);
+    state_->setVisible(!compact);
+    all_->setDirection(compact ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     figure_->setText(card.figure);
     setAccessibleName(tr("%1, %2, %3").arg(card.name, card.stateText, card.figure));
     setAccessibleDescription(where_->text());
-    showButtons();
+    showButtons(compact);
     update();
 }
 
-void StepCardView::showButtons() {
+void StepCardView::showButtons(bool onlyUsual) {
     const bool waits = card_.state == CardState::Due || card_.state == CardState::Later;
     const CardPress usual = waits ? CardPress::Started : CardPress::Done;
     for (const CardPress press : cardPresses) {
@@ -107,7 +109,7 @@ void StepCardView::showButtons() {
         const QString key = QKeySequence(keyOf(press)).toString(QKeySequence::NativeText);
         it->setText(chosen_ ? tr("%1  %2").arg(key, wordOf(press)) : wordOf(press));
         it->setAccessibleName(tr("%1: %2").arg(wordOf(press), card_.name));
-        it->setVisible(press != CardPress::Started || waits);
+        it->setVisible(onlyUsual ? press == usual : press != CardPress::Started || waits);
         if (it->property("usual").toBool() != (press == usual)) {
             it->setProperty("usual", press == usual);
             it->setStyleSheet(it->styleSheet());  // the rule for the property is looked at anew

@@ -8,6 +8,7 @@
 #include "cookalong/live_colours.h"
 #include "text/live_text.h"
 
+class QBoxLayout;
 class QLabel;
 
 namespace rangeline {
@@ -26,7 +27,9 @@ class StepCardView : public QFrame {
   public:
     explicit StepCardView(QWidget* parent = nullptr);
 
-    void show(const StepCard& card, bool chosen);
+    /// `compact`: without what can be read in the figure and its mark, and with the usual button
+    /// only.
+    void show(const StepCard& card, bool chosen, bool compact = false);
     const StepCard& card() const { return card_; }
     QPushButton* button(CardPress press) const { return buttons_[static_cast<std::size_t>(press)]; }
     /// Sizes are multiplied by it.
@@ -43,12 +46,13 @@ class StepCardView : public QFrame {
   private:
     QColor stateColour() const;
     void paintMark(QPainter& painter, const QRectF& box) const;
-    void showButtons();
+    void showButtons(bool onlyUsual);
 
     StepCard card_;
     bool chosen_ = false;
     LiveColours colours_ = LiveColours::of(false);
     double scale_ = 1;
+    QBoxLayout* all_;
     QWidget* mark_;
     QLabel* name_;
     QLabel* where_;

@@ -50,8 +50,12 @@ class RangePainter {
     }
     void box(const BoxShape& shape) { out_.picture.push_back({shape, Part::Page, -1}); }
 
-    /// The time, and beside it or below it how long that is from plating; what is left below.
+    /// The time, and beside it or below it how long that is from plating; what is left below. A
+    /// scene without a time has none.
     QRectF caption(const QRectF& frame) {
+        if (scene_.clock.isEmpty()) {
+            return frame;
+        }
         const double height = line(FontRole::Heading) + inset;
         QRectF row(frame.left(), frame.top(), frame.width(), height);
         text(scene_.clock, FontRole::Heading, Colour::Ink, Align::Left, row);

@@ -56,7 +56,7 @@ struct OvenScene {
 };
 
 struct RangeScene {
-    QString clock;      ///< "5:12 PM"
+    QString clock;      ///< "5:12 PM"; empty: neither it nor toPlating is shown
     QString toPlating;  ///< "38 min to plating"; "8 min after" once it is past
     Length width;       ///< of the range top
     Length depth;

@@ -30,9 +30,9 @@ int upToMinutes(Duration length) {
     return static_cast<int>((length.inSeconds() + minute - 1) / minute);
 }
 
-CardState stateOf(const live::Work& work, Instant planned, Instant now) {
+CardState stateOf(const live::Work& work, Instant due, Instant now) {
     if (work.stage == Stage::Waiting) {
-        return work.notBefore.value_or(planned) <= now ? CardState::Due : CardState::Later;
+        return due <= now ? CardState::Due : CardState::Later;
     }
     if (work.bell == Bell::Ringing) {
         return CardState::Rings;
@@ -122,25 +122,20 @@ QString LiveText::where(const PlacementKey& key) const {
     return places.join(QStringLiteral(", "));
 }
 
-StepCard LiveText::card(const PlacementKey& key, Instant now) const {
+StepCard LiveText::card(const PlacementKey& key, Instant due, Instant now) const {
     const live::Work& work = service_.work(key);
     const int node = service_.index().nodeOf(key);
-    const Placement& placement = service_.lesson().placements.at(key);
-    StepCard card{key,       stateOf(work, placement.start, now),
-                  name(key), where(key),
-                  {},        {},
-                  {},        work.bellNumber};
+    StepCard card{key, stateOf(work, due, now), name(key), where(key), {}, {}, {}, work.bellNumber};
     if (service_.index().isTask(node)) {
         card.cue = QString::fromStdString(service_.index().step(node).cue);
     }
-    const Instant start = work.notBefore.value_or(placement.start);
     switch (card.state) {
         case CardState::Later:
-            card.figure = Text::tr("in %1 min").arg(upToMinutes(start - now));
-            card.stateText = Text::tr("Starts at %1").arg(clock_.at(upToMinute(start)));
+            card.figure = Text::tr("in %1 min").arg(upToMinutes(due - now));
+            card.stateText = Text::tr("Starts at %1").arg(clock_.at(upToMinute(due)));
             break;
         case CardState::Due: {
-            const Duration late = now - start;
+            const Duration late = now - due;
             card.figure = Text::tr("now");
             card.stateText = late < Duration::minutes(1)
                                  ? Text::tr("Start it now")
@@ -165,10 +160,12 @@ QString LiveText::headline(const live::Outlook& outlook) const {
     if (outlook.plated) {
         return Text::tr("Everything is plated");
     }
-    const QString at = clock_.at(upToMinute(outlook.plating));
-    return outlook.behind <= Duration()
-               ? Text::tr("Plating at %1, on time").arg(at)
-               : Text::tr("Plating at %1, %2 behind").arg(at, minutes(outlook.behind));
+    if (outlook.behind < live::behindFrom) {
+        const Instant planned = outlook.plating - std::max(outlook.behind, Duration());
+        return Text::tr("Plating at %1, on time").arg(clock_.at(planned));
+    }
+    return Text::tr("Plating at %1, %2 behind")
+        .arg(clock_.at(upToMinute(outlook.plating)), minutes(outlook.behind));
 }
 
 QString LiveText::alarm(const live::Timer& timer) const {
@@ -190,22 +187,23 @@ QString LiveText::rangLate(const live::Timer& timer) const {
                : Text::tr("rang %1 late").arg(durationText(late, context_.locale));
 }
 
-QString LiveText::moved(const live::Push& push) const {
-    if (push.moved.empty()) {
+QString LiveText::moved(const live::Moves& moves) const {
+    if (moves.moved.empty()) {
         return {};
     }
-    const live::MovedStep& first = push.moved.front();
-    const int others = static_cast<int>(push.moved.size()) - 1;
-    QString text = Text::tr("“%1” moves to %2").arg(name(first.key), clock_.at(first.to));
+    const live::MovedStep& first = moves.moved.front();
+    const int others = static_cast<int>(moves.moved.size()) - 1;
+    QString text =
+        Text::tr("“%1” moves to %2").arg(name(first.key), clock_.at(upToMinute(first.to)));
     if (others > 0) {
-        text += others == 1 ? Text::tr(", and 1 more moves later")
-                            : Text::tr(", and %1 more move later").arg(others);
+        text += others == 1 ? Text::tr(", and 1 more moves")
+                            : Text::tr(", and %1 more move").arg(others);
     }
     text += u'.';
-    if (!push.held.empty()) {
-        const live::HeldFood& held = push.held.front();
-        text += u' ' +
-                Text::tr("Hold what “%1” made until %2.").arg(name(held.made), clock_.at(held.at));
+    if (!moves.held.empty()) {
+        const live::HeldFood& held = moves.held.front();
+        text += u' ' + Text::tr("Hold what “%1” made until %2.")
+                           .arg(name(held.made), clock_.at(upToMinute(held.at)));
     }
     return text;
 }

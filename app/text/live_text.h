@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "live/gains.h"
-#include "live/push.h"
+#include "live/moves.h"
 #include "live/timers.h"
 #include "text/names.h"
 
@@ -36,7 +36,8 @@ class LiveText {
     /// The service and the names' context must outlive it.
     LiveText(const live::Service& service, const TextContext& context);
 
-    StepCard card(const PlacementKey& key, Instant now) const;
+    /// `due`: when it begins, if it waits.
+    StepCard card(const PlacementKey& key, Instant due, Instant now) const;
     /// "Plating at 7:04 PM, 4 minutes behind"
     QString headline(const live::Outlook& outlook) const;
     /// "3 Simmer the stock (big pot, front left burner): look whether it is ready"
@@ -44,7 +45,7 @@ class LiveText {
     /// How late it rang, where that is worth saying; else empty.
     QString rangLate(const live::Timer& timer) const;
     /// "Later now: “Dress” at 6:42 PM, 3 more. Hold the leeks until then." Empty: nothing moved.
-    QString moved(const live::Push& push) const;
+    QString moved(const live::Moves& moves) const;
     /// "Leaving out “Toast the seeds” gains 4 min"
     QString gain(const live::Gain& gain) const;
     QString now(Instant at) const;

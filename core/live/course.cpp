@@ -21,16 +21,17 @@ Going goingOf(const Service& service, const PlacementKey& key, const Activity& a
     const bool gone = known == service.works().end() ||
                       (known->second.stage == Stage::Skipped && !known->second.started);
     if (gone) {
-        return {longBefore, -activity.length, true};
+        return {longBefore, -activity.length, true, longBefore};
     }
     const Work& work = known->second;
     if (work.stage == Stage::Waiting) {
-        return {std::max({activity.planned, now, work.notBefore.value_or(now)}), {}, true};
+        const Instant due = std::max(activity.planned, work.notBefore.value_or(activity.planned));
+        return {std::max(due, now), {}, true, due};
     }
     const Instant end =
         work.stage == Stage::Running ? std::max(work.cueAt, now) + work.afterCue : *work.ended;
     const Instant begin = work.started.value_or(std::min(activity.planned, end));
-    return {begin, end - begin - activity.length, false};
+    return {begin, end - begin - activity.length, false, begin};
 }
 
 }  // namespace
@@ -38,6 +39,16 @@ Going goingOf(const Service& service, const PlacementKey& key, const Activity& a
 Instant Course::at(std::size_t activity, Duration offset) const {
     const Going& going = goings[activity];
     return going.begin + offsetIn(network.activities[activity], offset, going.longer);
+}
+
+std::map<PlacementKey, Instant> Course::dues() const {
+    std::map<PlacementKey, Instant> found;
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+        if (goings[i].waits && goings[i].due > longBefore) {
+            found.emplace(keys[i], goings[i].due);
+        }
+    }
+    return found;
 }
 
 Course courseOf(const Service& service, Instant now) {
@@ -54,7 +65,9 @@ Course courseOf(const Service& service, Instant now) {
             const Instant reached =
                 course.at(static_cast<std::size_t>(after.from), after.fromOffset);
             if (going.waits) {
-                going.begin = std::max(going.begin, reached + after.gap - after.toOffset);
+                const Instant allowed = reached + after.gap - after.toOffset;
+                going.begin = std::max(going.begin, allowed);
+                going.due = std::max(going.due, allowed);
             }
         }
         course.goings.push_back(going);

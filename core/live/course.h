@@ -2,6 +2,7 @@
 // How the plan goes on if nobody arranges anything: its order kept, what runs lasting until now at
 // least, what waits beginning no sooner than now and than what it follows allows.
 
+#include <map>
 #include <vector>
 
 #include "live/service.h"
@@ -14,6 +15,7 @@ struct Going {
     Instant begin;
     Duration longer;
     bool waits = false;
+    Instant due;  ///< of what waits: when it can begin; over if that was before now
 };
 
 struct Course {
@@ -23,6 +25,8 @@ struct Course {
 
     /// Where the instant `offset` of that activity's plan lies now.
     Instant at(std::size_t activity, Duration offset) const;
+    /// When what waits is due.
+    std::map<PlacementKey, Instant> dues() const;
 };
 
 Course courseOf(const Service& service, Instant now);

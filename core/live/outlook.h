@@ -11,6 +11,9 @@ struct Outlook {
     Instant plating;     ///< when that serving is plated: its time, or so much later
 };
 
+/// What is behind by less is on time, as far as a cook would say.
+inline constexpr Duration behindFrom = Duration::minutes(1);
+
 Outlook outlook(const Service& service, Instant now);
 Outlook outlook(const Service& service, const Course& course);
 

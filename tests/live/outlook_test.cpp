@@ -3,8 +3,8 @@
 #include <gmock/gmock.h>
 
 #include "live/gains.h"
+#include "live/moves.h"
 #include "live/outlook.h"
-#include "live/push.h"
 #include "live/taken.h"
 #include "support/lesson_builder.h"
 
@@ -58,25 +58,62 @@ TEST(LiveOutlook, IsOverOnceThePlatesAreDone) {
     EXPECT_EQ(live::outlook(service, minute(9)).behind, 1_min);
 }
 
-TEST(LivePush, MovesWhatFollowsOntoTheGrainAndSaysWhatToHold) {
+std::map<PlacementKey, Instant> duesAt(const live::Service& service, Instant now) {
+    return live::courseOf(service, now).dues();
+}
+
+TEST(LiveCourse, WhatWaitsIsDueAsPlannedUntilSomethingHoldsIt) {
+    live::Service service(twoSteps());
+    EXPECT_EQ(duesAt(service, minute(-31)).at(key("simmer")), minute(-30));
+    EXPECT_EQ(duesAt(service, minute(-27)).at(key("simmer")), minute(-30)) << "three minutes late";
+    EXPECT_EQ(duesAt(service, minute(-27)).at(key("plate")), minute(-5)) << "there is time";
+    EXPECT_EQ(duesAt(service, minute(-23)).at(key("plate")), minute(-3));
+    service.apply(live::Started{key("simmer")}, minute(-23));
+    service.apply(live::Done{key("simmer")}, minute(-6));
+    EXPECT_EQ(duesAt(service, minute(-6)).at(key("plate")), minute(-5)) << "time was made up";
+    service.apply(live::MoreTime{key("plate"), 5_min}, minute(-5));
+    EXPECT_EQ(duesAt(service, minute(-5)).at(key("plate")), minute(0));
+}
+
+TEST(LiveCourse, PressesThatComeSecondsLateDoNotAddUpToMinutes) {
     LessonBuilder builder;
-    builder.lesson = twoSteps();
+    constexpr int many = 8;
+    for (int i = 0; i < many; ++i) {
+        builder.step("step" + std::to_string(i), {hands(5_min)}).plates = i + 1 == many;
+        if (i > 0) {
+            builder.link("step" + std::to_string(i - 1), "step" + std::to_string(i));
+        }
+        assign(builder.place("step" + std::to_string(i), 5 * (i - many)), "ann");
+    }
     live::Service service(builder.lesson);
+    Instant now = minute(-5 * many);
+    for (int i = 0; i < many; ++i) {
+        const PlacementKey step = key("step" + std::to_string(i));
+        now = std::max(now, duesAt(service, now).at(step)) + 3_s;
+        service.apply(live::Started{step}, now);
+        now = now + 5_min;
+        service.apply(live::Done{step}, now);
+    }
+    EXPECT_EQ(live::outlook(service, now).behind, Duration::seconds(3 * many));
+}
+
+TEST(LiveMoves, TellWhatMovedByAMinuteOrMoreAndWhatToHold) {
+    live::Service service(twoSteps());
     service.apply(live::Started{key("simmer")}, minute(-30));
-    EXPECT_TRUE(live::push(service, live::courseOf(service, minute(-12))).moved.empty());
-    service.apply(live::MoreTime{key("simmer"), Duration::seconds(200)}, minute(-10));
-    const live::Push it = live::push(service, live::courseOf(service, minute(-10)));
-    EXPECT_TRUE(it.moved.empty()) << "until 1 min 40 s before its user";
-    service.apply(live::MoreTime{key("simmer"), Duration::seconds(230)}, minute(-9));
-    const live::Push later = live::push(service, live::courseOf(service, minute(-9)));
-    ASSERT_EQ(later.moved.size(), 1U);
-    EXPECT_EQ(later.moved.front().from, minute(-5));
-    EXPECT_EQ(later.moved.front().to, minute(-2)) << "2 min 50 s before serving, on the minute";
-    ASSERT_EQ(later.held.size(), 1U);
-    EXPECT_EQ(later.held.front().made, key("simmer"));
-    ASSERT_TRUE(service.apply(live::PlanReplaced{later.change}, minute(-9)));
-    EXPECT_EQ(live::outlook(service, minute(-9)).behind, 3_min);
-    EXPECT_TRUE(live::push(service, live::courseOf(service, minute(-9))).moved.empty());
+    const auto movesBy = [&](Duration by, Instant now) {
+        const auto before = duesAt(service, now);
+        service.apply(live::MoreTime{key("simmer"), by}, now);
+        return live::moves(service, before, duesAt(service, now));
+    };
+    EXPECT_TRUE(movesBy(5_min, minute(-12)).moved.empty()) << "until its user";
+    EXPECT_TRUE(movesBy(50_s, minute(-9)).moved.empty());
+    const live::Moves it = movesBy(80_s, minute(-8));
+    ASSERT_EQ(it.moved.size(), 1U);
+    EXPECT_EQ(it.moved.front().key, PlacementKey(key("plate")));
+    EXPECT_EQ(it.moved.front().to, minute(-5) + 130_s);
+    ASSERT_EQ(it.held.size(), 1U);
+    EXPECT_EQ(it.held.front().made, key("simmer"));
+    EXPECT_EQ(it.held.front().at, minute(-5) + 130_s);
 }
 
 TEST(LiveGains, OfferWhatGainsMostFirstAndNeverWhatCooks) {
