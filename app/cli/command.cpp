@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "cli/output.h"
+#include "exchange/words.h"
 
 namespace rangeline {
 namespace {
@@ -90,6 +91,20 @@ bool readNumber(const Invocation& invocation, const char* option, double low, do
         return false;
     }
     number = read;
+    return true;
+}
+
+bool readUnits(const Invocation& invocation, Units& units) {
+    if (!invocation.has("--units")) {
+        return true;
+    }
+    const QString word = invocation.value("--units");
+    const auto meant = meaningOf<Units>(word.toLower().toStdString());
+    if (!meant) {
+        complain(Text::tr("There are no units “%1”; choose from: us, metric.").arg(word));
+        return false;
+    }
+    units = *meant;
     return true;
 }
 

@@ -8,6 +8,8 @@
 #include <map>
 #include <span>
 
+#include "model/lesson.h"
+
 namespace rangeline {
 
 /// What a command ends with.
@@ -62,5 +64,9 @@ QString helpText(const Command& command);
 /// Leaves `number` alone if the option is not given.
 bool readNumber(const Invocation& invocation, const char* option, double low, double high,
                 double& number);
+
+/// The units asked for with --units; says so on stderr and returns false where there are none such.
+/// Leaves `units` alone if the option is not given.
+bool readUnits(const Invocation& invocation, Units& units);
 
 }  // namespace rangeline

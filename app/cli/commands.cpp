@@ -20,7 +20,13 @@ constexpr Option json{"--json", nullptr,
 
 constexpr Option cook{"--cook", "NAME", QT_TRANSLATE_NOOP("Command", "only this cook's work")};
 
+constexpr Option units{
+    "--units", "us|metric",
+    QT_TRANSLATE_NOOP("Command", "°F and inches, or °C and centimetres, instead of the lesson's")};
+
 constexpr std::array jsonOnly = {json};
+
+constexpr std::array unitsAndJson = {units, json};
 
 constexpr std::array arrangeOptions = {
     Option{"-o", "OUT.json", QT_TRANSLATE_NOOP("Command", "write the arranged lesson")},
@@ -36,18 +42,21 @@ constexpr std::array arrangeOptions = {
                              "start-late, fresh, calm or few-pans, instead of the lesson's")},
     Option{"--stay-close", nullptr,
            QT_TRANSLATE_NOOP("Command", "move as little as possible, then the aim")},
+    units,
     json,
 };
 
 constexpr std::array explainOptions = {
     Option{"--limit", "SECONDS",
            QT_TRANSLATE_NOOP("Command", "stop looking for reasons then (10 unless given)")},
+    units,
     json,
 };
 
 constexpr std::array rehearseOptions = {
     Option{"--runs", "N", QT_TRANSLATE_NOOP("Command", "how many times (10000 unless given)")},
     Option{"--seed", "N", QT_TRANSLATE_NOOP("Command", "other lengths (1 unless given)")},
+    units,
     json,
 };
 
@@ -60,6 +69,7 @@ constexpr std::array printOptions = {
     Option{"--classes", "N",
            QT_TRANSLATE_NOOP("Command", "buy for the lesson given so often (1 unless given)")},
     cook,
+    units,
     json,
 };
 
@@ -71,6 +81,7 @@ constexpr std::array exportOptions = {
                           "calendar, plan, cooks, equipment, drawing, picture, recipe or lesson, "
                           "whatever the ending")},
     cook,
+    units,
     json,
 };
 
@@ -79,13 +90,15 @@ constexpr std::array importOptions = {
     Option{"--kitchen", "LESSON.json",
            QT_TRANSLATE_NOOP(
                "Command", "in this lesson's kitchen (that of a 30-inch gas range unless given)")},
+    Option{"--units", "us|metric",
+           QT_TRANSLATE_NOOP("Command", "of the lesson (those of your country unless given)")},
     json,
 };
 
 constexpr std::array rows = {
     Command{"check",
             QT_TRANSLATE_NOOP("Command", "says what collides, what is late and what to mind"),
-            jsonOnly, false, runCheck},
+            unitsAndJson, false, runCheck},
     Command{"arrange",
             QT_TRANSLATE_NOOP("Command", "places every step that is not pinned and shows the plan"),
             arrangeOptions, false, runArrange},

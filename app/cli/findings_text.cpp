@@ -68,9 +68,10 @@ QString findingsText(const OpenedLesson& opened, int width) {
         }
     }
     if (needsSafetyNote(opened.findings())) {
-        const Head& head = opened.lesson().head;
+        const TextContext& context = opened.text();
         text +=
-            wrapped(safetyNote(head.profile, head.units, opened.text().locale), width).join('\n') +
+            wrapped(safetyNote(context.lesson.head.profile, context.units, context.locale), width)
+                .join('\n') +
             '\n';
     }
     return text;

@@ -14,6 +14,7 @@
 #include "recipe/recipe_lesson.h"
 #include "text/fault_text.h"
 #include "text/import_text.h"
+#include "text/usual_units.h"
 
 namespace rangeline {
 namespace {
@@ -61,18 +62,15 @@ std::optional<Kitchen> kitchenOf(const Invocation& invocation) {
     return std::move(lesson.value().kitchen);
 }
 
-Lesson lessonFor(const std::vector<ImportedRecipe>& recipes, Kitchen kitchen,
-                 const QLocale& locale) {
+Lesson lessonFor(const std::vector<ImportedRecipe>& recipes, Kitchen kitchen, Units units) {
     std::vector<Dish> dishes;
     for (const ImportedRecipe& recipe : recipes) {
         dishes.push_back(recipe.dish);
     }
     const QDateTime tomorrow(QDate::currentDate().addDays(1), QTime(18, 0));
-    const bool metric = locale.measurementSystem() == QLocale::MetricSystem;
     return lessonOf(dishes, std::move(kitchen),
                     tomorrow.toString(QStringLiteral("yyyy-MM-ddTHH:mm")).toStdString(),
-                    QTimeZone::systemTimeZoneId().toStdString(),
-                    metric ? Units::Metric : Units::UsCustomary);
+                    QTimeZone::systemTimeZoneId().toStdString(), units);
 }
 
 QJsonObject toMachine(const ImportedRecipe& recipe) {
@@ -112,12 +110,16 @@ Exit runImport(const Invocation& invocation) {
         complain(Text::tr("Where to? Name the lesson to write with -o OUT.json."));
         return Exit::Unusable;
     }
+    Units units = usualUnits(invocation.locale);
+    if (!readUnits(invocation, units)) {
+        return Exit::Unusable;
+    }
     const std::vector<ImportedRecipe> recipes = recipesOf(invocation.file);
     auto kitchen = recipes.empty() ? std::nullopt : kitchenOf(invocation);
     if (!kitchen) {
         return Exit::Unusable;
     }
-    const Lesson lesson = lessonFor(recipes, *std::move(kitchen), invocation.locale);
+    const Lesson lesson = lessonFor(recipes, *std::move(kitchen), units);
     if (const auto faults = validate(lesson, 1); !faults.empty()) {
         return refuse(invocation.file, sentence(faults.front()));
     }

@@ -92,7 +92,9 @@ bool OpenedLesson::works() const {
     });
 }
 
-std::optional<Lesson> readLesson(const Invocation& invocation) {
+namespace {
+
+std::optional<Lesson> readAsWritten(const Invocation& invocation) {
     if (isBook(invocation.file)) {
         return readFromBook(invocation);
     }
@@ -110,6 +112,13 @@ std::optional<Lesson> readLesson(const Invocation& invocation) {
         return std::nullopt;
     }
     return std::move(read.value());
+}
+
+}  // namespace
+
+std::optional<Lesson> readLesson(const Invocation& invocation) {
+    auto lesson = readAsWritten(invocation);
+    return lesson && readUnits(invocation, lesson->head.units) ? std::move(lesson) : std::nullopt;
 }
 
 std::unique_ptr<OpenedLesson> openLesson(const Invocation& invocation) {

@@ -44,7 +44,7 @@ bool isBook(const QString& file);
 std::unique_ptr<Book> openBook(const QString& file, BookAccess access);
 
 /// Reads the file, or standard input for "-", or the lesson named of a book; says what is wrong on
-/// stderr and returns nothing.
+/// stderr and returns nothing. It is in the units asked for.
 std::optional<Lesson> readLesson(const Invocation& invocation);
 std::unique_ptr<OpenedLesson> openLesson(const Invocation& invocation);
 

@@ -119,6 +119,19 @@ void LessonDocument::setLesson(Lesson lesson, const QString& path) {
     Q_EMIT changed({true, true, {}});
 }
 
+void LessonDocument::setUnits(std::optional<Units> units) {
+    if (units_ != units) {
+        units_ = units;
+        Q_EMIT changed({false, true, {}});
+    }
+}
+
+Head LessonDocument::shownHead() const {
+    Head head = lesson().head;
+    head.units = units();
+    return head;
+}
+
 void LessonDocument::close() {
     setLesson(emptyLesson());
 }

@@ -11,6 +11,7 @@
 
 #include "document/lesson_state.h"
 #include "model/fault.h"
+#include "text/names.h"
 
 namespace rangeline {
 
@@ -37,6 +38,16 @@ class LessonDocument : public QObject {
     const UseIndex& index() const { return state_->index(); }
     const std::vector<Finding>& findings() const { return state_->findings(); }
     const PlatingAnalysis& analysis() const { return state_->analysis(); }
+    /// What the user reads temperatures, lengths and hours in, whatever the lesson was written in;
+    /// nothing: what the lesson says. The lesson stays as it is.
+    void setUnits(std::optional<Units> units);
+    Units units() const { return units_.value_or(lesson().head.units); }
+    /// The lesson's head in these units.
+    Head shownHead() const;
+    /// For sentences about the lesson, in these units. Holds until the lesson changes.
+    TextContext text(const QLocale& locale) const {
+        return {lesson(), expanded(), locale, units()};
+    }
     /// For placing.h and repairs.h, which try things out; nothing stays changed by that.
     LessonState& state() const { return *state_; }
 
@@ -101,6 +112,7 @@ class LessonDocument : public QObject {
     QString path_;
     GestureId lastGesture_ = 0;
     std::optional<bool> kept_;
+    std::optional<Units> units_;
     bool pushing_ = false;  ///< the stack plays a step that is new to it
     bool quiet_ = false;    ///< steps are put on the stack without being played
 };

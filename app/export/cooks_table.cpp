@@ -20,7 +20,7 @@ std::map<PlacementKey, PlanRow> planByKey(const TimelineInput& input) {
 
 std::vector<CsvRow> cooksTable(const TimelineInput& input, const ExportSetup& setup) {
     const UseIndex& index = input.index;
-    const Clock clock(input.text.lesson.head, input.text.locale);
+    const Clock clock(input.text);
     const Names names(input.text);
     const auto text = [](const QString& from) { return from.toStdString(); };
     std::vector<CsvRow> rows{headings(

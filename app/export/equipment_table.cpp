@@ -10,10 +10,7 @@ namespace {
 class EquipmentTable {
   public:
     explicit EquipmentTable(const TimelineInput& input)
-        : input_(input),
-          index_(input.index),
-          clock_(input.text.lesson.head, input.text.locale),
-          names_(input.text) {}
+        : input_(input), index_(input.index), clock_(input.text), names_(input.text) {}
 
     std::vector<CsvRow> make() {
         rows_ = {headings(
@@ -63,7 +60,7 @@ class EquipmentTable {
     }
 
     void addOvens() {
-        const Units units = input_.text.lesson.head.units;
+        const Units units = input_.text.units;
         for (int unit = 0; unit < index_.stations().ovens.size(); ++unit) {
             const Placed& on = index_.placed(index_.turnOnNode(unit));
             if (on) {

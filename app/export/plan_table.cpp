@@ -9,7 +9,7 @@ namespace {
 
 std::vector<CsvRow> planTable(const TimelineInput& input, const ExportSetup& setup) {
     const UseIndex& index = input.index;
-    const Clock clock(input.text.lesson.head, input.text.locale);
+    const Clock clock(input.text);
     const auto text = [](const QString& from) { return from.toStdString(); };
     std::vector<CsvRow> rows{headings(
         {QT_TRANSLATE_NOOP("Export", "Start"), QT_TRANSLATE_NOOP("Export", "End"),

@@ -128,9 +128,7 @@ class ChoiceMaker {
         add(
             Text::tr("Set to"),
             at(kitchen_.ovens, item).settingsWithin(load.heat.lowest, load.heat.highest),
-            [&](Temperature setTo) {
-                return temperatureText(setTo, text_.lesson.head.units, text_.locale);
-            },
+            [&](Temperature setTo) { return temperatureText(setTo, text_.units, text_.locale); },
             [&](Placement& placement, Temperature setTo) {
                 spotIn(placement, load)->setTo = setTo;
             });

@@ -127,7 +127,7 @@ QTreeWidgetItem* FindingsPanel::addGroup(Severity severity) {
 
 void FindingsPanel::addFinding(QTreeWidgetItem& group, int number) {
     const Finding& finding = findings_[static_cast<std::size_t>(number)].shown;
-    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const TextContext text = document_.text(locale_);
     auto* item = new QTreeWidgetItem(&group);
     item->setData(0, findingRole, number);
     item->setData(0, WrappingDelegate::strongLine, title(finding));
@@ -175,17 +175,17 @@ void FindingsPanel::showChosen() {
     if (finding == nullptr) {
         return;
     }
-    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const TextContext text = document_.text(locale_);
     hint_->setText(hint(finding->shown, text));
-    const Head& head = document_.lesson().head;
     const bool needsNote = needsSafetyNote({finding->shown});
-    note_->setText(needsNote ? safetyNote(head.profile, head.units, locale_) : QString());
+    note_->setText(needsNote ? safetyNote(text.lesson.head.profile, text.units, locale_)
+                             : QString());
     note_->setVisible(needsNote);
     listRepairs(*finding);
 }
 
 void FindingsPanel::listRepairs(const GatheredFinding& finding) {
-    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const TextContext text = document_.text(locale_);
     repairs_.clear();
     const bool notPlaced = finding.shown.code == FindingCode::NotPlaced;
     arrange_->setVisible(notPlaced);

@@ -168,10 +168,6 @@ QWidget* LessonHeadDialog::makeRules() {
     late_ = new QCheckBox(tr("Plates may be late if nothing else helps"), box);
     late_->setChecked(head.lateAllowed);
     form->addRow(late_);
-    units_ = addList(tr("&Units"), tr("Units"));
-    addOption(*units_, tr("°F, inches, quarts"), Units::UsCustomary);
-    addOption(*units_, tr("°C, centimetres, litres"), Units::Metric);
-    choose(*units_, head.units);
     profile_ = addList(tr("&Food-safety limits"), tr("Food-safety limits"));
     addOption(*profile_, tr("household"), SafetyProfile::Household);
     addOption(*profile_, tr("food code (professional kitchens)"), SafetyProfile::FoodCode);
@@ -183,7 +179,7 @@ QWidget* LessonHeadDialog::makeRules() {
 
 void LessonHeadDialog::fillClocks() {
     const Head& head = document_.lesson().head;
-    const Clock clock(head, locale_);
+    const Clock clock(document_.text(locale_));
     const QDateTime serving = clock.moment(Instant::serving());
     serving_->setTwelveHours(clock.twelveHours());
     for (InstantField* field : {opens_, cooking_, tasting_, out_}) {
@@ -242,7 +238,6 @@ Head LessonHeadDialog::filledHead() const {
     head.grain = Duration::seconds(grain_->currentData().toInt());
     head.aim = chosen<Aim>(*aim_);
     head.lateAllowed = late_->isChecked();
-    head.units = chosen<Units>(*units_);
     head.profile = chosen<SafetyProfile>(*profile_);
     return head;
 }

@@ -58,7 +58,6 @@ class LessonHeadDialog : public QDialog {
     QDateTime shownServing_;   ///< that the times around it were last shown for
     std::vector<QCheckBox*> crew_;
     QComboBox* grain_ = nullptr;
-    QComboBox* units_ = nullptr;
     QComboBox* profile_ = nullptr;
     QComboBox* aim_ = nullptr;
     QCheckBox* late_ = nullptr;

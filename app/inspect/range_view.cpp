@@ -71,7 +71,7 @@ void RangeView::show(Instant at, int group) {
 }
 
 void RangeView::renew() {
-    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const TextContext text = document_.text(locale_);
     scene_ = rangeScene(document_.index(), text, at_, group_);
     setAccessibleDescription(scene_.clock + QStringLiteral(". ") +
                              sceneLines(scene_).join(QStringLiteral(". ")));

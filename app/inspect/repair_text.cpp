@@ -14,7 +14,7 @@ struct Text {
 QString repairText(const Repair& repair, const TextContext& text) {
     const Names names(text);
     const QString step = names.step(repair.key);
-    const Clock clock(text.lesson.head, text.locale);
+    const Clock clock(text);
     const QString at = repair.at ? clock.at(*repair.at) : QString();
     switch (repair.code) {
         case RepairCode::AddWash:

@@ -146,7 +146,7 @@ QString ShelfPanel::needsOf(int task) const {
 
 void ShelfPanel::addTask(int task) {
     const Task& added = at(document_.expanded().tasks, task);
-    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const TextContext text = document_.text(locale_);
     QString name = Names(text).plainStep(added.key);
     if (added.batches > 1) {
         name = tr("%1, batch %2").arg(name, locale_.toString(added.key.batch + 1));

@@ -137,7 +137,7 @@ void StepInspector::renew() {
         showNothing();
         return;
     }
-    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const TextContext text = document_.text(locale_);
     const Names names(text);
     name_->setText(sentenceCase(names.plainStep(*key_)));
     const auto* step = std::get_if<StepKey>(&*key_);
@@ -171,8 +171,8 @@ void StepInspector::showUnplaced(int node) {
 
 void StepInspector::showPlaced(int node) {
     const Placed& placed = document_.index().placed(node);
-    const TextContext text{document_.lesson(), document_.expanded(), locale_};
-    const Clock clock(text.lesson.head, locale_);
+    const TextContext text = document_.text(locale_);
+    const Clock clock(text);
     times_->setText(sentenceCase(tr("%1, %2").arg(
         clock.span(placed.interval), durationText(placed.interval.length(), locale_))));
     start_->setTwelveHours(clock.twelveHours());
@@ -183,7 +183,7 @@ void StepInspector::showPlaced(int node) {
 }
 
 void StepInspector::showSpare() {
-    const TextContext text{document_.lesson(), document_.expanded(), locale_};
+    const TextContext text = document_.text(locale_);
     const PlatingAnalysis& analysis = document_.analysis();
     const auto spare = std::ranges::find(analysis.spares, *key_, &Spare::key);
     spare_->setVisible(spare != analysis.spares.end());
@@ -222,7 +222,7 @@ void StepInspector::nudge(int grains) {
 
 /// The field shows the lesson's own clock; what is typed goes to the nearest grain.
 void StepInspector::readStart() {
-    const Clock clock(document_.lesson().head, locale_);
+    const Clock clock(document_.text(locale_));
     const QDateTime serving = clock.moment(Instant::serving());
     const auto seconds = static_cast<double>(serving.secsTo(start_->moment(serving.timeZone())));
     const std::int64_t grain = document_.lesson().head.grain.inSeconds();

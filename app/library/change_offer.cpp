@@ -132,7 +132,7 @@ void ChangeOffer::showWhat() {
     connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
     const auto faults = validate(changed, 1);
     if (faults.empty()) {
-        view->show(compare(document.lesson(), changed, locale_), tr("as it is"),
+        view->show(compare(document.lesson(), changed, locale_, document.units()), tr("as it is"),
                    tr("with the change"), locale_);
     } else {
         view->say(tr("The change cannot be taken as it is. %1").arg(sentence(faults.front())));

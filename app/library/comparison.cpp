@@ -15,8 +15,8 @@ struct Text {
     Q_DECLARE_TR_FUNCTIONS(Comparison)
 };
 
-std::vector<PlanRow> rowsOf(const LessonState& state, const QLocale& locale) {
-    return planRows(state.index(), {state.lesson(), state.expanded(), locale});
+std::vector<PlanRow> rowsOf(const LessonState& state, const QLocale& locale, Units units) {
+    return planRows(state.index(), {state.lesson(), state.expanded(), locale, units});
 }
 
 Outcome outcome(const LessonState& state, const std::vector<PlanRow>& rows) {
@@ -132,16 +132,11 @@ QStringList differences(const Lesson& before, const Lesson& after) {
 
 }  // namespace
 
-Outcome outcomeOf(const Lesson& lesson, const QLocale& locale) {
-    const LessonState state(lesson);
-    return outcome(state, rowsOf(state, locale));
-}
-
-Comparison compare(const Lesson& before, const Lesson& after, const QLocale& locale) {
+Comparison compare(const Lesson& before, const Lesson& after, const QLocale& locale, Units units) {
     const LessonState left(before);
     const LessonState right(after);
-    const std::vector<PlanRow> leftRows = rowsOf(left, locale);
-    const std::vector<PlanRow> rightRows = rowsOf(right, locale);
+    const std::vector<PlanRow> leftRows = rowsOf(left, locale, units);
+    const std::vector<PlanRow> rightRows = rowsOf(right, locale, units);
     return {outcome(left, leftRows), outcome(right, rightRows), movedBetween(leftRows, rightRows),
             differences(before, after)};
 }

@@ -36,8 +36,7 @@ struct Comparison {
     QStringList different;     ///< besides what is placed where, a few words each
 };
 
-Outcome outcomeOf(const Lesson& lesson, const QLocale& locale);
 /// Requires that both are valid.
-Comparison compare(const Lesson& before, const Lesson& after, const QLocale& locale);
+Comparison compare(const Lesson& before, const Lesson& after, const QLocale& locale, Units units);
 
 }  // namespace rangeline

@@ -78,9 +78,9 @@ QStringList lackSentences(const Lesson& lesson) {
 
 }  // namespace
 
-NewLessonDialog::NewLessonDialog(BookDesk& desk, const QLocale& locale, const QDateTime& now,
-                                 QWidget* parent)
-    : QDialog(parent), desk_(desk), locale_(locale), zone_(now.timeZone().id()) {
+NewLessonDialog::NewLessonDialog(BookDesk& desk, const QLocale& locale, Units units,
+                                 const QDateTime& now, QWidget* parent)
+    : QDialog(parent), desk_(desk), locale_(locale), units_(units), zone_(now.timeZone().id()) {
     setWindowTitle(tr("New lesson"));
     auto* page = new QWidget(this);
     auto* left = new QVBoxLayout;
@@ -185,8 +185,7 @@ QWidget* NewLessonDialog::makeWhen(const QDateTime& now) {
     cooking_ = new InstantField(tr("Cooking may start"), locale_, box);
     tasting_ = new InstantField(tr("Tasting"), locale_, box);
     out_ = new InstantField(tr("Everyone is out"), locale_, box);
-    const bool twelve =
-        locale_.timeFormat(QLocale::ShortFormat).contains(u'A', Qt::CaseInsensitive);
+    const bool twelve = units_ == Units::UsCustomary;  // as the lesson's clock will be
     const QDateTime evening(now.date().addDays(1), usualServing, now.timeZone());
     serving_->setTwelveHours(twelve);
     serving_->setMoment(evening);
@@ -332,8 +331,7 @@ Head NewLessonDialog::filledHead() const {
     head.tasting = tasting_->instant(serving);
     head.everyoneOut = out_->instant(serving);
     head.groups.count = groups_->value();
-    head.units = locale_.measurementSystem() == QLocale::ImperialUSSystem ? Units::UsCustomary
-                                                                          : Units::Metric;
+    head.units = units_;
     for (std::size_t number = 0; number < crew_.size(); ++number) {
         if (crew_[number]->isChecked()) {
             head.crew.push_back(kitchen_.cooks[number].id);

@@ -27,7 +27,7 @@ class NewLessonDialog : public QDialog {
 
   public:
     /// Suggests the evening after `now`, whose zone the lesson gets.
-    NewLessonDialog(BookDesk& desk, const QLocale& locale, const QDateTime& now,
+    NewLessonDialog(BookDesk& desk, const QLocale& locale, Units units, const QDateTime& now,
                     QWidget* parent = nullptr);
 
     /// Puts the lesson into the book and opens it; says why where it cannot.
@@ -52,6 +52,7 @@ class NewLessonDialog : public QDialog {
 
     BookDesk& desk_;
     QLocale locale_;
+    Units units_;
     QByteArray zone_;
     std::map<ItemId, Dish> read_;  ///< those that were ticked
     ItemId kitchenItem_;

@@ -17,10 +17,9 @@ QString q(const std::string& text) {
 }
 
 /// "375 °F" or "medium-high"; empty where nothing is heated.
-QString heatText(const Step& step, const QLocale& locale) {
+QString heatText(const Step& step, Units units, const QLocale& locale) {
     if (const auto* oven = std::get_if<OvenHeat>(&step.heat)) {
-        const bool metric = locale.measurementSystem() == QLocale::MetricSystem;
-        return temperatureText(oven->lowest, metric ? Units::Metric : Units::UsCustomary, locale);
+        return temperatureText(oven->lowest, units, locale);
     }
     const auto* burner = std::get_if<BurnerHeat>(&step.heat);
     return burner == nullptr ? QString() : q(burner->level);
@@ -29,8 +28,8 @@ QString heatText(const Step& step, const QLocale& locale) {
 }  // namespace
 
 RecipePreview::RecipePreview(std::vector<ImportedRecipe> recipes, const QLocale& locale,
-                             QWidget* parent)
-    : QDialog(parent), recipes_(std::move(recipes)), locale_(locale) {
+                             Units units, QWidget* parent)
+    : QDialog(parent), recipes_(std::move(recipes)), locale_(locale), units_(units) {
     setWindowTitle(tr("A recipe for the book"));
     auto* column = new QVBoxLayout(this);
     column->addWidget(makeChoice());
@@ -117,9 +116,9 @@ void RecipePreview::addSteps(const Component& component) {
     for (const Step& step : component.steps) {
         QString ware = step.wares.empty() ? QString() : q(step.wares.front().kind);
         ware.replace(u'-', u' ');
-        auto* row = new QTreeWidgetItem(
-            group,
-            {q(step.name), durationText(step.time.likely, locale_), heatText(step, locale_), ware});
+        auto* row =
+            new QTreeWidgetItem(group, {q(step.name), durationText(step.time.likely, locale_),
+                                        heatText(step, units_, locale_), ware});
         row->setToolTip(0, q(step.name));
     }
 }

@@ -8,6 +8,7 @@
 #include <QTreeWidget>
 #include <vector>
 
+#include "model/lesson.h"
 #include "recipe/recipe_import.h"
 
 namespace rangeline {
@@ -17,7 +18,7 @@ class RecipePreview : public QDialog {
 
   public:
     /// Requires at least one recipe.
-    RecipePreview(std::vector<ImportedRecipe> recipes, const QLocale& locale,
+    RecipePreview(std::vector<ImportedRecipe> recipes, const QLocale& locale, Units units,
                   QWidget* parent = nullptr);
 
     /// The recipe that is shown.
@@ -32,6 +33,7 @@ class RecipePreview : public QDialog {
 
     std::vector<ImportedRecipe> recipes_;
     QLocale locale_;
+    Units units_;
     QComboBox* choice_ = nullptr;
     QTreeWidget* parts_ = nullptr;
     QListWidget* remarks_ = nullptr;

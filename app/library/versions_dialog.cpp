@@ -166,8 +166,8 @@ void VersionsDialog::showChosen() {
 }
 
 void VersionsDialog::compareWith(const Lesson& chosenLesson, const Lesson& other) {
-    view_->show(compare(chosenLesson, other, locale_), QString::fromStdString(chosen()->name),
-                with_->currentText(), locale_);
+    view_->show(compare(chosenLesson, other, locale_, desk_.document().units()),
+                QString::fromStdString(chosen()->name), with_->currentText(), locale_);
 }
 
 void VersionsDialog::keep() {

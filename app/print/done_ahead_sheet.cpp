@@ -22,7 +22,7 @@ class DoneAheadLists {
         : lesson_(input.text.lesson),
           locale_(input.text.locale),
           names_(input.text),
-          clock_(lesson_.head, locale_) {}
+          clock_(input.text) {}
 
     bool empty() const { return ahead().empty() && swapped().empty() && possible().isEmpty(); }
 

@@ -36,8 +36,9 @@ class EquipmentLists {
     explicit EquipmentLists(const TimelineInput& input)
         : index_(input.index),
           names_(input.text),
-          clock_(input.text.lesson.head, input.text.locale),
-          locale_(input.text.locale) {}
+          clock_(input.text),
+          locale_(input.text.locale),
+          units_(input.text.units) {}
 
     /// One row for each sort of pan, board or tool of the kitchen that is used.
     Rows atOnce() const {
@@ -47,7 +48,7 @@ class EquipmentLists {
             const Ware& ware = index_.kitchen().wares[item];
             addRow(
                 units, static_cast<int>(item), q(ware.name),
-                lengthText(ware.width, index_.lesson().head.units, locale_),
+                lengthText(ware.width, units_, locale_),
                 [this](int unit) { return index_.wareUses(unit); }, rows);
         }
         return rows;
@@ -171,6 +172,7 @@ class EquipmentLists {
     Names names_;
     Clock clock_;
     QLocale locale_;
+    Units units_;
 };
 
 }  // namespace

@@ -28,7 +28,7 @@ QString dishesText(const Lesson& lesson) {
 QString lessonFacts(const TimelineInput& input, const QString& whereCollisions) {
     const TextContext& text = input.text;
     const Head& head = text.lesson.head;
-    const Clock clock(head, text.locale);
+    const Clock clock(text);
     const QDateTime serving = clock.moment(Instant::serving());
     QStringList facts;
     facts << Printed::tr("Serve at %1, %2")
@@ -38,7 +38,7 @@ QString lessonFacts(const TimelineInput& input, const QString& whereCollisions) 
     if (head.groups.count > 1) {
         facts << Printed::tr("%1 groups").arg(QString::number(head.groups.count));
     }
-    facts << (head.units == Units::UsCustomary ? Printed::tr("temperatures in °F")
+    facts << (text.units == Units::UsCustomary ? Printed::tr("temperatures in °F")
                                                : Printed::tr("temperatures in °C"));
     const auto collisions =
         std::ranges::count(input.findings, Severity::Collision, &Finding::severity);

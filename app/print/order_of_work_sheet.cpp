@@ -21,7 +21,7 @@ class OrderMaker {
           toFill_(toFill),
           model_(buildTimeline(input)),
           plan_(planRows(input.index, input.text)),
-          clock_(input.text.lesson.head, input.text.locale),
+          clock_(input.text),
           sheet_(input, setup.layout, toFill ? orderToFillTitle() : orderOfWorkTitle()) {
         for (const NumberedRow& row : numberedRows(model_, plan_)) {
             rows_.emplace(row.row.key, row);

@@ -23,7 +23,7 @@ class Overview {
           lesson_(input.text.lesson),
           locale_(input.text.locale),
           names_(input.text),
-          clock_(lesson_.head, locale_) {}
+          clock_(input.text) {}
 
     /// The first so many of its parts.
     void fill(int parts, TextFlow& flow) const {
@@ -178,7 +178,7 @@ class Overview {
                 if (last != use.setTo) {
                     rows.push_back({oven, clock_.at(std::max(use.interval.begin, longBefore)),
                                     Printed::tr("at %1").arg(
-                                        temperatureText(use.setTo, lesson_.head.units, locale_))});
+                                        temperatureText(use.setTo, input_.text.units, locale_))});
                 }
                 last = use.setTo;
             }

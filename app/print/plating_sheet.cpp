@@ -74,7 +74,7 @@ void addServing(const TimelineInput& input, int number, const TextMeasure& measu
     const Lesson& lesson = input.text.lesson;
     const Serving& serving = at(lesson.servings, number);
     const QLocale& locale = input.text.locale;
-    const Clock clock(lesson.head, locale);
+    const Clock clock(input.text);
     flow.paragraph(
         Printed::tr("%1: %2 plates, on the table at %3")
             .arg(q(serving.dish.name), locale.toString(serving.covers * lesson.head.groups.count),

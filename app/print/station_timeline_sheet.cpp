@@ -137,7 +137,7 @@ class SheetMaker {
 
     /// The bottom of its lanes.
     double addTimeline(const QtFonts& fonts, const TimelinePage& page) {
-        const Clock clock(input_.text.lesson.head, input_.text.locale);
+        const Clock clock(input_.text);
         const QString title = Printed::tr("%1, %2").arg(name_, clock.span(page.window));
         const PageFrame frame(layout_, fonts, title, facts_);
         const QRectF body = timelineBody(fonts, sheet_.style);

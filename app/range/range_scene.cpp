@@ -37,7 +37,7 @@ class SceneMaker {
 
     RangeScene run() {
         RangeScene scene;
-        const Clock clock(text_.lesson.head, text_.locale);
+        const Clock clock(text_);
         scene.clock = clock.at(at_);
         scene.toPlating = distance();
         scene.width = index_.kitchen().rangeWidth;
@@ -151,7 +151,7 @@ class SceneMaker {
             scene.state = !sloping ? OvenState::Holding
                           : first  ? OvenState::Warming
                                    : OvenState::Changing;
-            scene.setting = temperatureText(piece.to, text_.lesson.head.units, text_.locale);
+            scene.setting = temperatureText(piece.to, text_.units, text_.locale);
             if (!piece.label.isEmpty()) {
                 scene.setting = piece.label;
             }

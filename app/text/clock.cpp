@@ -2,6 +2,7 @@
 #include <QTimeZone>
 #include <cstdlib>
 
+#include "text/names.h"
 #include "text/quantities.h"
 
 namespace rangeline {
@@ -32,6 +33,10 @@ Clock::Clock(const Head& head, const QLocale& locale)
     : serving_(servingMoment(head)),
       locale_(locale),
       twelveHours_(head.units == Units::UsCustomary) {}
+
+Clock::Clock(const TextContext& text) : Clock(text.lesson.head, text.locale) {
+    twelveHours_ = text.units == Units::UsCustomary;
+}
 
 QDateTime Clock::moment(Instant instant) const {
     return serving_.addSecs(instant.inSeconds());

@@ -60,7 +60,7 @@ QJsonObject toMachine(const Explanation& explanation, const TextContext& context
 }
 
 QJsonObject toMachine(const Remedy& remedy, const TextContext& context) {
-    const Clock clock(context.lesson.head, context.locale);
+    const Clock clock(context);
     QJsonObject object{{"kind", keyOf(remedy.kind)},
                        {"sentence", remedyText(remedy, context)},
                        {"start_seconds", static_cast<qint64>(remedy.start.inSeconds())}};

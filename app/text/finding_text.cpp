@@ -23,7 +23,7 @@ class Filler {
         : finding_(finding),
           context_(context),
           names_(context),
-          clock_(context.lesson.head, context.locale) {}
+          clock_(context) {}
 
     QString fill(const QString& pattern) const {
         QString text;
@@ -115,14 +115,14 @@ class Filler {
     QString plain(Duration v, const QString&) const { return durationText(v, context_.locale); }
     QString plain(Instant v, const QString&) const { return clock_.at(v); }
     QString plain(Temperature v, const QString&) const {
-        return temperatureText(v, context_.lesson.head.units, context_.locale);
+        return temperatureText(v, context_.units, context_.locale);
     }
     QString plain(Length v, const QString&) const {
-        return lengthText(v, context_.lesson.head.units, context_.locale);
+        return lengthText(v, context_.units, context_.locale);
     }
     QString plain(std::int64_t v, const QString& domain) const {
         if (domain == "volume") {
-            return volumeText(v, context_.lesson.head.units, context_.locale);
+            return volumeText(v, context_.units, context_.locale);
         }
         const QString number = context_.locale.toString(static_cast<qlonglong>(v));
         return domain == "power" ? Text::tr("%1 W").arg(number) : number;

@@ -116,7 +116,7 @@ QJsonObject toMachine(const PlacementKey& key) {
 }
 
 QJsonObject toMachine(const Finding& finding, const TextContext& context) {
-    const Clock clock(context.lesson.head, context.locale);
+    const Clock clock(context);
     QJsonObject form{{"code", wordsOf(finding.code).key},
                      {"severity", severityKey(finding.severity)},
                      {"title", title(finding.code)},
@@ -150,7 +150,7 @@ QJsonArray toMachine(const std::vector<Finding>& findings, const TextContext& co
 }
 
 QJsonArray toMachine(const std::vector<PlanRow>& rows, const TextContext& context) {
-    const Clock clock(context.lesson.head, context.locale);
+    const Clock clock(context);
     QJsonArray array;
     for (const PlanRow& row : rows) {
         QJsonObject form{{"placement", toMachine(row.key)},

@@ -18,6 +18,7 @@ struct TextContext {
     const Lesson& lesson;
     const Expanded& expanded;
     QLocale locale;
+    Units units = lesson.head.units;  ///< to be read in; those of the lesson unless said
 };
 
 /// Capital first letter, also behind an opening quotation mark.

@@ -24,7 +24,7 @@ class RowMaker {
         : index_(index),
           context_(context),
           names_(context),
-          clock_(context.lesson.head, context.locale) {}
+          clock_(context) {}
 
     PlanRow row(int node) const {
         const Placed& placed = index_.placed(node);
@@ -93,7 +93,7 @@ class RowMaker {
     }
 
     QString setting(Temperature setTo, OvenMode mode) const {
-        const QString degrees = temperatureText(setTo, context_.lesson.head.units, context_.locale);
+        const QString degrees = temperatureText(setTo, context_.units, context_.locale);
         return mode == OvenMode::Bake ? degrees : Text::tr("%1 %2").arg(degrees, modeText(mode));
     }
 

@@ -20,7 +20,7 @@ class HoldWords {
           analysis_(analysis),
           context_(context),
           names_(context),
-          clock_(context.lesson.head, context.locale) {}
+          clock_(context) {}
 
     QString of(const Hold& hold) const {
         switch (hold.by) {

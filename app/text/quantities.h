@@ -15,6 +15,8 @@
 
 namespace rangeline {
 
+struct TextContext;
+
 /// "1 h 20 min", "12 min", "1 min 30 s", "30 s", "0 min"; negative lengths carry a minus sign.
 QString durationText(Duration length, const QLocale& locale);
 
@@ -42,6 +44,7 @@ QString weightText(const KnownWeight& weight, Units units, const QLocale& locale
 class Clock {
   public:
     Clock(const Head& head, const QLocale& locale);
+    explicit Clock(const TextContext& text);
 
     /// The moment in the lesson's zone. The serving time is taken as UTC if the zone is unknown.
     QDateTime moment(Instant instant) const;

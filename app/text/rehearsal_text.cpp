@@ -51,7 +51,7 @@ QString earlierText(const Rehearsal& rehearsal, const QLocale& locale) {
 std::vector<DecidingRow> decidingRows(const Rehearsal& rehearsal, const Network& network,
                                       const UseIndex& index, const TextContext& context) {
     const Names names(context);
-    const Clock clock(context.lesson.head, context.locale);
+    const Clock clock(context);
     std::vector<DecidingRow> rows;
     for (std::size_t i = 0; i < rehearsal.bands.size(); ++i) {
         const Band& band = rehearsal.bands[i];

@@ -88,7 +88,7 @@ QString remedyName(const Remedy& remedy, const TextContext& context) {
 }
 
 QString remedyText(const Remedy& remedy, const TextContext& context) {
-    const Clock clock(context.lesson.head, context.locale);
+    const Clock clock(context);
     const bool later = remedy.kind == RemedyKind::ServeLater;
     // Serving moves on the clock, and what counts from it with it.
     const Instant start = later ? remedy.start + *remedy.by : remedy.start;

@@ -21,7 +21,7 @@ class RequirementWords {
         : index_(index),
           context_(context),
           names_(context),
-          clock_(context.lesson.head, context.locale) {}
+          clock_(context) {}
 
     QString of(RequirementKind kind) const {
         switch (kind) {

@@ -55,8 +55,8 @@ class TimelineBuilder {
         std::ranges::sort(model_.servings);
         const auto doubles = std::ranges::unique(model_.servings);
         model_.servings.erase(doubles.begin(), doubles.end());
-        const Clock clock(lesson.head, input_.text.locale);
-        const Units units = lesson.head.units;
+        const Clock clock(input_.text);
+        const Units units = input_.text.units;
         model_.servingClock = Duration::seconds(
             clock.moment(Instant::serving()).time().msecsSinceStartOfDay() / 1000);
         model_.clock = [clock, units](Instant t) {

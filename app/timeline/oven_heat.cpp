@@ -84,7 +84,7 @@ class HeatMaker {
         if (!setting_ || end <= since_) {
             return;
         }
-        QString label = temperatureText(setting_->setTo, text_.lesson.head.units, text_.locale);
+        QString label = temperatureText(setting_->setTo, text_.units, text_.locale);
         if (setting_->mode != OvenMode::Bake) {
             label += u' ' + modeText(setting_->mode);
         }

@@ -97,6 +97,11 @@ Actions::Actions(QMainWindow& window)
                QKeySequence(Qt::CTRL | Qt::Key_0))),
       onlyUsed(make(window, Text::tr("Only lanes in &use"),
                     Text::tr("Hide equipment that nothing uses"))),
+      usUnits(make(window, Text::tr("°&F, inches, cups"),
+                   Text::tr("Read and write in US units, whatever a lesson was written in"))),
+      metricUnits(
+          make(window, Text::tr("°&C, centimetres, grams"),
+               Text::tr("Read and write in metric units, whatever a lesson was written in"))),
       firstSteps(make(window, Text::tr("&First steps"), Text::tr("What to do first"),
                       QKeySequence::HelpContents)),
       keys(make(window, Text::tr("&Keys and mouse"), Text::tr("What keys and mouse do"))),
@@ -140,6 +145,7 @@ void Actions::fillMenus(QMainWindow& window) {
         ->addActions({arrange, arrangeShelf, arrangeClose, rehearse, cookAlong});
     view = window.menuBar()->addMenu(Text::tr("&Show"));
     view->addActions({closer, wider, fit, onlyUsed});
+    view->addMenu(Text::tr("U&nits"))->addActions({usUnits, metricUnits});
     view->addSeparator();
     window.menuBar()->addMenu(Text::tr("&Help"))->addActions({firstSteps, keys, about});
 }

@@ -44,6 +44,8 @@ struct Actions {
     QAction* wider;
     QAction* fit;
     QAction* onlyUsed;
+    QAction* usUnits;
+    QAction* metricUnits;
     QAction* firstSteps;
     QAction* keys;
     QAction* about;

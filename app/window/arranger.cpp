@@ -78,7 +78,7 @@ Lesson Arranger::asArranged() const {
 
 void Arranger::showProgress(const ArrangeProgress& progress) {
     if (progress.best) {
-        text_->setText(progressText(progress, document_.lesson().head, locale_));
+        text_->setText(progressText(progress, document_.shownHead(), locale_));
         graph_->add(progress, text_->text());
     }
 }
@@ -108,7 +108,7 @@ void Arranger::take(const ArrangeResult& result) {
     graph_->clear();
     hide();
     Lesson planned = document_.lesson();
-    const QString text = arrangeText(result, planned.head, locale_);
+    const QString text = arrangeText(result, document_.shownHead(), locale_);
     if (result.placements.empty()) {
         const QString said = scope_ == ArrangeScope::Shelf
                                  ? tr("%1 What is placed already was held where it is.").arg(text)

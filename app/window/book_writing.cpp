@@ -32,8 +32,9 @@ std::optional<BookFault> ended(Book& book, const DraftKey& key, std::optional<Bo
 
 }  // namespace
 
-BookWriting::BookWriting(BookDesk& desk, const QLocale& locale, QWidget& window)
-    : QObject(&window), desk_(desk), locale_(locale), window_(window) {
+BookWriting::BookWriting(BookDesk& desk, const QLocale& locale, const ChosenUnits& units,
+                         QWidget& window)
+    : QObject(&window), desk_(desk), locale_(locale), units_(units), window_(window) {
     connect(&desk_, &BookDesk::stateChanged, this, &BookWriting::lookForInterrupted);
     connect(&desk_, &BookDesk::bookOpened, this, [this] { looked_ = false; });
 }
@@ -80,7 +81,7 @@ void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft
     if (!goesOn) {
         return;
     }
-    Editor editor(part, units(), &window_);
+    Editor editor(part, units_.units(), &window_);
     if (*goesOn) {
         editor.goOnWith(std::move(*draft));
     }
@@ -153,11 +154,6 @@ void BookWriting::open(const DraftKey& key, Make make) {
                 desk_.sayFault(read.error());
             }
         });
-}
-
-Units BookWriting::units() const {
-    return locale_.measurementSystem() == QLocale::MetricSystem ? Units::Metric
-                                                                : Units::UsCustomary;
 }
 
 void BookWriting::writeDish() {
@@ -270,7 +266,7 @@ void BookWriting::takeRecipe(const QString& path) {
                              QStringLiteral("%1: %2").arg(QFileInfo(path).fileName(), why));
         return;
     }
-    RecipePreview preview(std::move(read.value()), locale_, &window_);
+    RecipePreview preview(std::move(read.value()), locale_, units_.units(), &window_);
     if (preview.exec() == QDialog::Accepted) {
         const Dish dish = preview.chosen().dish;
         keepBy(

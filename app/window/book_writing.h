@@ -7,6 +7,7 @@
 #include <functional>
 
 #include "library/book_desk.h"
+#include "window/chosen_units.h"
 #include "window/drafts.h"
 
 namespace rangeline {
@@ -16,7 +17,7 @@ class BookWriting : public QObject {
 
   public:
     /// Dialogs appear over `window`.
-    BookWriting(BookDesk& desk, const QLocale& locale, QWidget& window);
+    BookWriting(BookDesk& desk, const QLocale& locale, const ChosenUnits& units, QWidget& window);
 
     /// After asking which kitchen to begin with.
     void writeKitchen();
@@ -43,10 +44,10 @@ class BookWriting : public QObject {
     QString isThereNow(const Dish& dish) const;
     /// Writes, then lists the book anew and says so, or says why not.
     void keepBy(const std::function<std::optional<BookFault>(Book&)>& write, const QString& done);
-    Units units() const;
 
     BookDesk& desk_;
     QLocale locale_;
+    const ChosenUnits& units_;
     QWidget& window_;
     bool looked_ = false;   ///< for what was interrupted, in this book
     bool goingOn_ = false;  ///< that was wanted already

@@ -43,7 +43,7 @@ QString withEnding(const QString& path, const QString& filter) {
 
 std::optional<Fault> exportTo(const QString& path, const LessonDocument& document,
                               const QLocale& locale) {
-    const TextContext text{document.lesson(), document.expanded(), locale};
+    const TextContext text = document.text(locale);
     const auto made =
         exportFor(path)->make({document.index(), text, document.findings(), document.analysis()},
                               {QDateTime::currentSecsSinceEpoch()});

@@ -49,7 +49,13 @@ int groupOf(const PlacementKey& key) {
 }  // namespace
 
 MainWindow::MainWindow(const QLocale& locale, QWidget* parent)
-    : QMainWindow(parent), locale_(locale), document_(), actions_(*this), files_(document_, *this) {
+    : QMainWindow(parent),
+      locale_(locale),
+      units_(locale),
+      document_(),
+      actions_(*this),
+      files_(document_, *this) {
+    document_.setUnits(units_.units());
     setLocale(locale);
     setObjectName(QStringLiteral("lesson"));
     actions_.fillMenus(*this);
@@ -205,6 +211,8 @@ void MainWindow::connectActions() {
     connect(actions_.keys, &QAction::triggered, this,
             [this] { showHelp(HelpDialog::Page::KeysAndMouse); });
     connect(actions_.about, &QAction::triggered, this, &MainWindow::showAbout);
+    units_.connectTo(*actions_.usUnits, *actions_.metricUnits);
+    connect(&units_, &ChosenUnits::changed, &document_, &LessonDocument::setUnits);
     connect(&document_, &LessonDocument::changed, this, &MainWindow::lessonChanged);
     connect(&document_, &LessonDocument::modifiedChanged, this, &MainWindow::showTitle);
     connect(&document_, &LessonDocument::pathChanged, this, &MainWindow::showTitle);
@@ -388,7 +396,7 @@ void MainWindow::showCounts() {
             return row.shown.severity == severity;
         }));
     };
-    const Clock clock(document_.lesson().head, locale_);
+    const Clock clock(document_.text(locale_));
     QStringList parts{tr("Served at %1").arg(clock.at(Instant::serving()))};
     if (const auto open =
             std::ranges::count(document_.findings(), Severity::Open, &Finding::severity)) {

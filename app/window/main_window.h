@@ -9,6 +9,7 @@
 #include "document/lesson_document.h"
 #include "live/clock.h"
 #include "window/actions.h"
+#include "window/chosen_units.h"
 #include "window/help_dialog.h"
 #include "window/lesson_files.h"
 
@@ -106,6 +107,7 @@ class MainWindow : public QMainWindow {
     void showAbout();
 
     QLocale locale_;
+    ChosenUnits units_;
     LessonDocument document_;
     Actions actions_;
     LessonFiles files_;

@@ -45,7 +45,7 @@ void ProgressGraph::add(const ArrangeProgress& progress, const QString& text) {
 }
 
 QString ProgressGraph::caption(const QString& words, std::int64_t value) const {
-    return words.arg(aimValueText(aim_, value, document_.lesson().head, locale_));
+    return words.arg(aimValueText(aim_, value, document_.shownHead(), locale_));
 }
 
 void ProgressGraph::paintGap(QPainter& painter, const QPolygonF& best,

@@ -21,8 +21,10 @@ constexpr double secondsLimit = 20;  // for the reason, and again for what would
 
 /// The lesson explained, with what sentences need. Stays where it is.
 struct Reasons::Subject {
-    Subject(Lesson asArranged, const QLocale& locale)
-        : lesson(std::move(asArranged)), expanded(expand(lesson)), text{lesson, expanded, locale} {}
+    Subject(Lesson asArranged, const QLocale& locale, Units units)
+        : lesson(std::move(asArranged)),
+          expanded(expand(lesson)),
+          text{lesson, expanded, locale, units} {}
 
     Lesson lesson;
     Expanded expanded;
@@ -82,7 +84,7 @@ void Reasons::resizeEvent(QResizeEvent* event) {
 }
 
 void Reasons::explain(const Lesson& asArranged, const QString& what) {
-    subject_ = std::make_unique<Subject>(asArranged, locale_);
+    subject_ = std::make_unique<Subject>(asArranged, locale_, document_.units());
     title_->setText(tr("%1 Looking for the reason ...").arg(what));
     auto* content = new QWidget;
     columns_ = new QBoxLayout(QBoxLayout::LeftToRight, content);

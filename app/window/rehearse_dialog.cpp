@@ -43,7 +43,7 @@ RehearseDialog::RehearseDialog(const LessonDocument& document, const QLocale& lo
     RehearsalOptions options;
     options.threads = std::clamp(static_cast<int>(std::thread::hardware_concurrency()), 1, 8);
     const Rehearsal rehearsal = rehearse(network, options);
-    const TextContext context{document.lesson(), document.expanded(), locale};
+    const TextContext context = document.text(locale);
     auto* chance = new QLabel(chanceText(rehearsal), this);
     QFont large = chance->font();
     constexpr double larger = 1.3;

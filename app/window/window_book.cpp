@@ -69,7 +69,7 @@ void MainWindow::connectBook() {
         offer_->look();
     });
     connect(actions_.newLesson, &QAction::triggered, this, &MainWindow::makeLesson);
-    auto* writing = new BookWriting(*desk_, locale_, *this);
+    auto* writing = new BookWriting(*desk_, locale_, units_, *this);
     connect(actions_.recipe, &QAction::triggered, writing, &BookWriting::fetchRecipe);
     connect(actions_.writeDish, &QAction::triggered, writing, &BookWriting::writeDish);
     connect(actions_.writeKitchen, &QAction::triggered, writing, &BookWriting::writeKitchen);
@@ -122,7 +122,7 @@ void MainWindow::showLibrary() {
 
 void MainWindow::makeLesson() {
     if (mayLeave()) {
-        NewLessonDialog(*desk_, locale_, QDateTime::currentDateTime(), this).exec();
+        NewLessonDialog(*desk_, locale_, units_.units(), QDateTime::currentDateTime(), this).exec();
     }
 }
 

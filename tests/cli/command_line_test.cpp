@@ -90,6 +90,7 @@ TEST_F(CommandLine, WrongUsageEndsInTwoAndSaysWhat) {
                                      {"arrange", file, "--limit"},
                                      {"arrange", file, "--limit", "soon"},
                                      {"arrange", file, "--threads", "3"},
+                                     {"check", file, "--units", "cubits"},
                                      {"print", file},
                                      {"print", file, "-o", path("a.pdf"), "--paper", "a0"},
                                      {"print", file, "-o", path("a.pdf"), "--sheet", "poem"}}) {
@@ -248,6 +249,16 @@ TEST_F(CommandLine, ImportMakesALessonThatCanBeArranged) {
     EXPECT_THAT(recipe["remarks"].toArray(), IsEmpty());
     EXPECT_EQ(runProgram({"arrange", out, "-o", out}).exit, 0);
     EXPECT_EQ(runProgram({"check", out}).exit, 0);
+}
+
+TEST_F(CommandLine, TheUnitsAskedForGoBeforeThoseOfTheLesson) {
+    const QString sample = QStringLiteral(RANGELINE_SOURCE_DIR "/sample-data/harvest-plate.json");
+    const Ended own = runProgram({"check", sample});
+    EXPECT_THAT(own.out.toStdString(), HasSubstr("°F"));
+    const Ended metric = runProgram({"check", sample, "--units", "metric"});
+    EXPECT_THAT(metric.out.toStdString(), HasSubstr("°C"));
+    EXPECT_THAT(metric.out.toStdString(), Not(HasSubstr("°F")));
+    EXPECT_EQ(metric.exit, own.exit);
 }
 
 TEST_F(CommandLine, ImportSaysWhyThereIsNothingToImport) {

@@ -50,7 +50,7 @@ class Lessons : public OpenDesk {
 
 TEST_F(Lessons, WhatTakesTheFocusHasANameInTheListAndInEveryDialog) {
     openFirst();
-    NewLessonDialog made(*desk_, english, QDateTime::currentDateTime());
+    NewLessonDialog made(*desk_, english, Units::UsCustomary, QDateTime::currentDateTime());
     VersionsDialog versions(*desk_, english);
     LibraryPage page(*desk_);
     for (QWidget* root : std::initializer_list<QWidget*>{&made, &versions, &page}) {
@@ -62,7 +62,8 @@ TEST_F(Lessons, WhatTakesTheFocusHasANameInTheListAndInEveryDialog) {
 }
 
 TEST_F(Lessons, ANewLessonSaysWhenItsTimesStandInAnOrderThatCannotBeMeant) {
-    NewLessonDialog dialog(*desk_, english, QDateTime(QDate(2027, 10, 8), QTime(9, 0)));
+    NewLessonDialog dialog(*desk_, english, Units::UsCustomary,
+                           QDateTime(QDate(2027, 10, 8), QTime(9, 0)));
     findNamed<QLineEdit>(dialog, "Name of the lesson")->setText("Early tasting");
     auto* dishes = findNamed<QTreeWidget>(dialog, "Dishes");
     dishes->topLevelItem(0)->setCheckState(0, Qt::Checked);
@@ -81,7 +82,7 @@ TEST_F(Lessons, ANewLessonSaysWhenItsTimesStandInAnOrderThatCannotBeMeant) {
 
 TEST_F(Lessons, ANewLessonIsMadeOfTickedDishesAndWarnsOfAGuestsAllergenAtOnce) {
     const QDateTime now(QDate(2027, 10, 8), QTime(9, 0), QTimeZone("America/Chicago"));
-    NewLessonDialog dialog(*desk_, english, now);
+    NewLessonDialog dialog(*desk_, english, Units::UsCustomary, now);
     auto* make = findNamed<QPushButton>(dialog, "Make the lesson");
     EXPECT_FALSE(make->isEnabled());
     findNamed<QLineEdit>(dialog, "Name of the lesson")->setText("Two dishes");
@@ -131,7 +132,7 @@ TEST_F(Lessons, AVersionIsKeptComparedAndGoneBackToAsOneStepOfUndo) {
     head.crew.resize(1);
     ASSERT_FALSE(document_->apply(SetHead{head}, "crew"));
     const Lesson changed = document_->lesson();
-    const Comparison comparison = compare(before, changed, english);
+    const Comparison comparison = compare(before, changed, english, Units::UsCustomary);
     ASSERT_EQ(comparison.moved.size(), 1U);
     EXPECT_TRUE(comparison.moved.front().after.isEmpty());
     EXPECT_EQ(comparison.before.placed, comparison.after.placed + 1);

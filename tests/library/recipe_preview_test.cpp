@@ -19,7 +19,8 @@ ImportedRecipe recipeNamed(const std::string& name) {
 
 TEST(RecipePreview, ShowsTheChosenRecipeAndWhatToLookAt) {
     const QLocale english(QLocale::English, QLocale::UnitedStates);
-    RecipePreview preview({recipeNamed("Leek bake"), recipeNamed("Leek pie")}, english);
+    RecipePreview preview({recipeNamed("Leek bake"), recipeNamed("Leek pie")}, english,
+                          Units::UsCustomary);
     preview.show();
     QApplication::processEvents();
     expectNames(preview);
@@ -37,6 +38,13 @@ TEST(RecipePreview, ShowsTheChosenRecipeAndWhatToLookAt) {
     EXPECT_TRUE(remarks->item(0)->text().contains("Season"));
     findNamed<QComboBox>(preview, "Recipe")->setCurrentIndex(1);
     EXPECT_EQ(preview.chosen().dish.name, "Leek pie");
+}
+
+TEST(RecipePreview, TellsTheHeatInTheUnitsOfTheUserNotOfTheLocale) {
+    const QLocale english(QLocale::English, QLocale::UnitedStates);
+    RecipePreview preview({recipeNamed("Leek bake")}, english, Units::Metric);
+    const auto* parts = findNamed<QTreeWidget>(preview, "Ingredients and steps");
+    EXPECT_EQ(parts->topLevelItem(1)->child(0)->text(2), "204.4 °C");
 }
 
 }  // namespace

@@ -33,22 +33,6 @@ QString textOf(std::string_view latin) {
     return QString::fromUtf8(latin.data(), static_cast<qsizetype>(latin.size()));
 }
 
-/// The lesson in the units of the paper; the plan is the same.
-struct InUnits {
-    InUnits(const LessonDocument& document, Units units, const QLocale& locale)
-        : lesson(document.lesson()),
-          expanded(expand(lesson)),
-          index(lesson, expanded),
-          text{lesson, expanded, locale} {
-        lesson.head.units = units;
-    }
-
-    Lesson lesson;
-    Expanded expanded;
-    UseIndex index;
-    TextContext text;
-};
-
 }  // namespace
 
 PrintDialog::PrintDialog(const LessonDocument& document, const QLocale& locale, QWidget* parent)
@@ -107,12 +91,12 @@ QWidget* PrintDialog::makeOptions() {
     for (const PaperKind& kind : papers()) {
         paper_->addItem(textOf(kind.name));
     }
-    paper_->setCurrentIndex(static_cast<int>(last.paper.value_or(usualPaper(lesson.head.units))));
+    paper_->setCurrentIndex(static_cast<int>(last.paper.value_or(usualPaper(document_.units()))));
     paper_->setAccessibleName(tr("Paper"));
     form->addRow(tr("&Paper:"), paper_);
     units_ = new QComboBox;
     units_->addItems({tr("°F, inches"), tr("°C, centimetres")});
-    units_->setCurrentIndex(static_cast<int>(lesson.head.units));
+    units_->setCurrentIndex(static_cast<int>(document_.units()));
     units_->setAccessibleName(tr("Units"));
     form->addRow(tr("&Units:"), units_);
     cook_ = new QComboBox;
@@ -186,14 +170,15 @@ void PrintDialog::choicesChanged() {
 
 void PrintDialog::renew() {
     const std::vector<const Sheet*> chosen = chosenSheets();
-    const InUnits in(document_, static_cast<Units>(units_->currentIndex()), locale_);
+    TextContext text = document_.text(locale_);
+    text.units = static_cast<Units>(units_->currentIndex());
     QProgressDialog progress(tr("Making the pages…"), tr("Stop"), 0,
                              static_cast<int>(chosen.size()), this);
     progress.setWindowModality(Qt::WindowModal);
     progress.setMinimumDuration(patience);
     std::vector<PrintedSheet> made =
-        makeSheets({in.index, in.text, document_.findings(), document_.analysis()}, chosen, setup(),
-                   [&](int done) {
+        makeSheets({document_.index(), text, document_.findings(), document_.analysis()}, chosen,
+                   setup(), [&](int done) {
                        progress.setValue(done);
                        return !progress.wasCanceled();
                    });

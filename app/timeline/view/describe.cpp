@@ -25,14 +25,14 @@ QString laneName(const TimelineScene& scene, int lane) {
 }  // namespace
 
 QString nameOf(const LessonDocument& document, const PlacementKey& key, const QLocale& locale) {
-    const TextContext text{document.lesson(), document.expanded(), locale};
+    const TextContext text = document.text(locale);
     return Names(text).step(key);
 }
 
 QString describeItem(const LessonDocument& document, const TimelineScene& scene, int item,
                      const QLocale& locale) {
     const TimelineItem& it = scene.item(item);
-    const Clock clock(document.lesson().head, locale);
+    const Clock clock(document.text(locale));
     const int block = scene.mainBlockOf(item);
     QStringList parts{it.name};
     if (block >= 0) {
@@ -61,7 +61,7 @@ QString describeProposal(const LessonDocument& document, const Proposal& proposa
         return Text::tr("%1 goes back to the shelf").arg(name);
     }
     if (proposal.begun) {
-        const Clock clock(document.lesson().head, locale);
+        const Clock clock(document.text(locale));
         return look.interval.empty() ? Text::tr("%1 has begun: only its end moves").arg(name)
                                      : Text::tr("%1 has begun and would end at %2")
                                            .arg(name, clock.at(look.interval.end));
@@ -71,7 +71,7 @@ QString describeProposal(const LessonDocument& document, const Proposal& proposa
     if (lead == proposal.edit.changes.end() || !lead->placement) {
         return name;
     }
-    const Clock clock(document.lesson().head, locale);
+    const Clock clock(document.text(locale));
     QString text = Text::tr("%1 at %2").arg(name, clock.at(lead->placement->start));
     if (proposal.refused) {
         text += Text::tr(", which does not go there: only its time changes");

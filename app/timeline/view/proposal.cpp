@@ -127,7 +127,7 @@ void addLateness(const LessonDocument& document, const Proposal& proposal, const
 ProposalLook lookOf(const LessonDocument& document, const TimelineScene& scene,
                     const Proposal& proposal, const QLocale& locale) {
     const SetPlacements& edit = proposal.edit;
-    const TextContext text{document.lesson(), document.expanded(), locale};
+    const TextContext text = document.text(locale);
     const Names names(text);
     GhostFinder ghosts(scene, edit, names);
     ProposalLook look;

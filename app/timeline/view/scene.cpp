@@ -27,7 +27,7 @@ Interval windowOf(const TimelineModel& model, const Head& head) {
 }  // namespace
 
 void TimelineScene::read(const LessonDocument& document, const QLocale& locale) {
-    const TextContext text{document.lesson(), document.expanded(), locale};
+    const TextContext text = document.text(locale);
     model_ = buildTimeline({document.index(), text, document.findings(), document.analysis()});
     lanes_ = std::make_unique<Lanes>(document.index());
     window_ = windowOf(model_, document.lesson().head);

@@ -104,7 +104,7 @@ void TimelineView::paintFocus(const PaintJob& job, int block, Picture& out) cons
 
 /// When it would start and what speaks against it, beside the pointer.
 void TimelineView::paintReasons(QPainter& painter) const {
-    const Clock clock(document_.lesson().head, locale());
+    const Clock clock(document_.text(locale()));
     std::vector<QString> lines;
     if (proposal_->removes) {
         lines.push_back(tr("Back to the shelf"));
