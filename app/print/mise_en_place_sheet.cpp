@@ -3,6 +3,7 @@
 #include "model/scaled_amount.h"
 #include "print/print_text.h"
 #include "print/text_sheet.h"
+#include "text/cut_text.h"
 #include "text/words.h"
 
 namespace rangeline {
@@ -40,7 +41,8 @@ QString noteText(const Ingredient& ingredient, const Serving& serving) {
 
 class MiseEnPlace {
   public:
-    MiseEnPlace(const Lesson& lesson, const QLocale& locale) : lesson_(lesson), locale_(locale) {}
+    explicit MiseEnPlace(const TextContext& text)
+        : lesson_(text.lesson), locale_(text.locale), units_(text.units) {}
 
     void fill(const Serving& serving, TextFlow& flow) const {
         const QString covers = Printed::tr("%1, for %2 covers")
@@ -67,8 +69,7 @@ class MiseEnPlace {
         const KitchenAmount measured = measuredAmount(it, serving, times);
         const QString text = measuredText(measured, locale_);
         const auto weight = weightOf(it, measured.amount);
-        return weight ? Printed::tr("%1 (about %2)")
-                            .arg(text, weightText(*weight, lesson_.head.units, locale_))
+        return weight ? Printed::tr("%1 (about %2)").arg(text, weightText(*weight, units_, locale_))
                       : text;
     }
 
@@ -84,8 +85,11 @@ class MiseEnPlace {
         }
         std::vector<std::vector<QString>> rows;
         for (const Ingredient& it : component.ingredients) {
-            std::vector<QString> row = {
-                {}, amount(it, serving, 1), q(it.name), q(it.cut), noteText(it, serving)};
+            std::vector<QString> row = {{},
+                                        amount(it, serving, 1),
+                                        q(it.name),
+                                        cutText(it.cut, units_, locale_),
+                                        noteText(it, serving)};
             if (groups() > 1) {
                 row.insert(row.begin() + 2, amount(it, serving, groups()));
             }
@@ -97,6 +101,7 @@ class MiseEnPlace {
 
     const Lesson& lesson_;
     QLocale locale_;
+    Units units_;
 };
 
 }  // namespace
@@ -107,7 +112,7 @@ QString miseEnPlaceTitle() {
 
 SheetPages makeMiseEnPlace(const TimelineInput& input, const SheetSetup& setup) {
     TextSheet sheet(input, setup.layout, miseEnPlaceTitle());
-    const MiseEnPlace lists(input.text.lesson, input.text.locale);
+    const MiseEnPlace lists(input.text);
     for (const Serving& serving : input.text.lesson.servings) {
         sheet.section(miseEnPlaceTitle(), [&](TextFlow& flow) { lists.fill(serving, flow); });
     }

@@ -1,8 +1,5 @@
 #include "window/book_writing.h"
 
-#include <QFile>
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
@@ -10,17 +7,15 @@
 #include <utility>
 
 #include "book/library.h"
-#include "exchange/lesson_file.h"
-#include "library/recipe_preview.h"
 #include "model/starting_kitchens.h"
-#include "recipe/recipe_import.h"
-#include "text/fault_text.h"
 #include "writing/dish_changes.h"
 #include "writing/dish_editor.h"
 #include "writing/kitchen_editor.h"
 
 namespace rangeline {
 namespace {
+
+constexpr const char* termsSetting = "own terms";
 
 /// What is in the book needs no draft any more; what could not be put there does.
 std::optional<BookFault> ended(Book& book, const DraftKey& key, std::optional<BookFault> fault) {
@@ -39,42 +34,9 @@ BookWriting::BookWriting(BookDesk& desk, const QLocale& locale, const ChosenUnit
     connect(&desk_, &BookDesk::bookOpened, this, [this] { looked_ = false; });
 }
 
-/// Once for each book, as soon as it takes changes.
-void BookWriting::lookForInterrupted() {
-    if (looked_ || !desk_.isWritable()) {
-        return;
-    }
-    looked_ = true;
-    desk_.book()->ask([](Book& book) { return interruptedDraft(book); },
-                      [this](const std::optional<DraftKey>& key) {
-                          if (key) {
-                              offerInterrupted(*key);
-                          }
-                      });
-}
-
-void BookWriting::offerInterrupted(const DraftKey& key) {
-    const bool dish = key.sort == DraftSort::Dish;
-    auto* box = new QMessageBox(QMessageBox::Question, tr("Not finished"),
-                                dish ? tr("A dish was being written when the program ended.")
-                                     : tr("A kitchen was being written when the program ended."),
-                                QMessageBox::NoButton, &window_);
-    box->setAttribute(Qt::WA_DeleteOnClose);
-    const auto* goOn = box->addButton(tr("Go &on writing"), QMessageBox::AcceptRole);
-    box->addButton(tr("&Later"), QMessageBox::RejectRole);
-    connect(box, &QMessageBox::finished, this, [this, box, goOn, dish, key] {
-        if (box->clickedButton() == goOn) {
-            goingOn_ = true;
-            dish ? writeDishOf(key.item) : writeKitchenOf(key.item);
-        } else {
-            desk_.change(&endDraft);
-        }
-    });
-    box->open();
-}
-
 template <class Editor, class Part>
-void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft) {
+void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft,
+                       const OwnTerms& terms) {
     const bool wanted = std::exchange(goingOn_, false);
     const bool differs = draft && !(*draft == part);
     const auto goesOn = differs && !wanted ? asksToGoOn(draft->name) : std::optional(differs);
@@ -102,6 +64,8 @@ void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft
             });
     };
     if constexpr (std::is_same_v<Part, Dish>) {
+        editor.setTerms(terms);
+        connect(&editor, &Editor::termsChanged, this, &BookWriting::keepTerms);
         connect(&editor, &Editor::dishChanged, this, keepIt);
     } else {
         connect(&editor, &Editor::kitchenChanged, this, keepIt);
@@ -121,37 +85,41 @@ void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft
         [](const std::optional<BookFault>&) {});
 }
 
-/// Whether to go on with the draft or begin anew; neither where the question is left.
-std::optional<bool> BookWriting::asksToGoOn(const std::string& name) {
-    QMessageBox box(
-        QMessageBox::Question, tr("Not finished"),
-        tr("“%1” was begun and is not kept in the book yet.").arg(QString::fromStdString(name)),
-        QMessageBox::Cancel, &window_);
-    const auto* goOn = box.addButton(tr("Go &on with it"), QMessageBox::AcceptRole);
-    const auto* anew = box.addButton(tr("Begin a&new"), QMessageBox::DestructiveRole);
-    box.exec();
-    const QAbstractButton* clicked = box.clickedButton();
-    return clicked == goOn || clicked == anew ? std::optional(clicked == goOn) : std::nullopt;
-}
-
 /// The part and what was written at it and not kept; `what` makes or reads the part.
 template <class Editor, class Part, class Make>
 void BookWriting::open(const DraftKey& key, Make make) {
-    using Both = std::pair<Part, std::optional<Part>>;
+    struct Opened {
+        Part part;
+        std::optional<Part> draft;
+        OwnTerms terms;
+    };
     desk_.book()->ask(
-        [key, make](Book& book) -> Result<Both, BookFault> {
+        [key, make](Book& book) -> Result<Opened, BookFault> {
             Result<Part, BookFault> part = make(book);
-            return part.ok() ? Result<Both, BookFault>(
-                                   Both{std::move(part.value()), readDraft<Part>(book, key)})
-                             : part.error();
+            if (!part.ok()) {
+                return part.error();
+            }
+            const auto terms = setting(book, termsSetting);
+            return Opened{std::move(part.value()), readDraft<Part>(book, key),
+                          terms.ok() ? readTerms(terms.value()) : OwnTerms()};
         },
-        [this, key](Result<Both, BookFault> read) {
+        [this, key](Result<Opened, BookFault> read) {
             if (read.ok()) {
-                edit<Editor, Part>(std::move(read.value().first), key,
-                                   std::move(read.value().second));
+                edit<Editor, Part>(std::move(read.value().part), key, std::move(read.value().draft),
+                                   read.value().terms);
             } else {
                 goingOn_ = false;
                 desk_.sayFault(read.error());
+            }
+        });
+}
+
+void BookWriting::keepTerms(const OwnTerms& terms) {
+    desk_.book()->ask(
+        [text = writeTerms(terms)](Book& book) { return setSetting(book, termsSetting, text); },
+        [this](const std::optional<BookFault>& fault) {
+            if (fault) {
+                desk_.sayFault(*fault);
             }
         });
 }
@@ -242,40 +210,6 @@ void BookWriting::openKitchen(std::optional<ItemId> item, const Kitchen& fresh) 
         {DraftSort::Kitchen, item}, [item, fresh](Book& book) -> Result<Kitchen, BookFault> {
             return item ? book.kitchen(*item) : Result<Kitchen, BookFault>(fresh);
         });
-}
-
-void BookWriting::fetchRecipe() {
-    const QString path =
-        QFileDialog::getOpenFileName(&window_, tr("A saved page or a file with a recipe"), {},
-                                     tr("Recipes (*.html *.htm *.jsonld *.json);;All files (*)"));
-    if (!path.isEmpty()) {
-        takeRecipe(path);
-    }
-}
-
-void BookWriting::takeRecipe(const QString& path) {
-    const auto bytes = loadBytes(QFile::encodeName(path).toStdString());
-    auto read = bytes.ok() ? readRecipes(bytes.value())
-                           : Result<std::vector<ImportedRecipe>, Fault>(bytes.error());
-    if (!read.ok() || read.value().empty()) {
-        const QString why =
-            read.ok() ? tr("there is no recipe in it. What is read are recipes of schema.org, in a "
-                           "saved web page or in a JSON-LD file.")
-                      : sentence(read.error());
-        QMessageBox::warning(&window_, tr("No recipe"),
-                             QStringLiteral("%1: %2").arg(QFileInfo(path).fileName(), why));
-        return;
-    }
-    RecipePreview preview(std::move(read.value()), locale_, units_.units(), &window_);
-    if (preview.exec() == QDialog::Accepted) {
-        const Dish dish = preview.chosen().dish;
-        keepBy(
-            [dish](Book& book) -> std::optional<BookFault> {
-                const auto added = addDish(book, dish);
-                return added.ok() ? std::nullopt : std::optional(added.error());
-            },
-            isThereNow(dish));
-    }
 }
 
 }  // namespace rangeline

@@ -9,6 +9,7 @@
 #include "library/book_desk.h"
 #include "window/chosen_units.h"
 #include "window/drafts.h"
+#include "writing/own_terms.h"
 
 namespace rangeline {
 
@@ -38,7 +39,8 @@ class BookWriting : public QObject {
     template <class Editor, class Part, class Make>
     void open(const DraftKey& key, Make make);
     template <class Editor, class Part>
-    void edit(Part part, const DraftKey& key, std::optional<Part> draft);
+    void edit(Part part, const DraftKey& key, std::optional<Part> draft, const OwnTerms& terms);
+    void keepTerms(const OwnTerms& terms);
     void keep(const Dish& dish, const DraftKey& key);
     void keep(const Kitchen& kitchen, const DraftKey& key);
     QString isThereNow(const Dish& dish) const;

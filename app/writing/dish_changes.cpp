@@ -3,14 +3,10 @@
 #include <algorithm>
 #include <set>
 
-#include "recipe/instruction.h"
-#include "safety/techniques.h"
+#include "safety/usual_step.h"
 
 namespace rangeline {
 namespace {
-
-constexpr Duration usualTime = Duration::minutes(5);
-constexpr Temperature usualOven = Temperature::fahrenheit(375);
 
 template <class Change>
 void forEachStep(Dish& dish, Change change) {
@@ -119,8 +115,8 @@ StepId addStep(Dish& dish, const StepPlace& at, const std::string& name) {
     Step step;
     step.id = freeStepId(dish);
     step.name = name;
-    step.time = {usualTime, usualTime, usualTime};
-    step.segments = {{Attention::Hands, {}, true}};
+    step.time = plainStart().time;
+    step.segments = plainStart().segments;
     if (place > 0) {
         const StepId before = steps[place - 1].id;
         forEachStep(dish, [&](Step& other) {
@@ -213,39 +209,6 @@ std::vector<StepId> mayUse(const Dish& dish, const StepId& id) {
         }
     }
     return free;
-}
-
-void setTechnique(Step& step, const std::string& technique) {
-    step.technique = technique;
-    const Technique* known = findTechnique(technique);
-    if (known == nullptr) {
-        return;
-    }
-    if (step.time.likely < known->least || step.time.likely > known->most) {
-        // Long ranges are long for few dishes: nearer to the lower end.
-        const Duration likely =
-            Duration::minutes((known->least.inSeconds() * 3 + known->most.inSeconds()) / 4 / 60);
-        step.time.likely = std::max(likely, known->least);
-        step.time.shortest = std::max(std::min(step.time.shortest, step.time.likely), known->least);
-        step.time.longest = std::max(step.time.longest, step.time.likely);
-    }
-    const std::string danger(known->danger);
-    std::vector<std::string>& dangers = step.hazards.dangers;
-    if (!danger.empty() && std::ranges::find(dangers, danger) == dangers.end()) {
-        dangers.push_back(danger);
-    }
-}
-
-void suggest(Step& step) {
-    Instruction read = readInstruction(step.name, usualOven);
-    step.segments = std::move(read.step.segments);
-    step.heat = read.step.heat;
-    step.wares = std::move(read.step.wares);
-    step.cue = read.step.cue;
-    setTechnique(step, read.step.technique);
-    if (read.timesNamed > 0) {
-        step.time = read.step.time;  // also where it is unusual: that is for the cook to judge
-    }
 }
 
 }  // namespace rangeline

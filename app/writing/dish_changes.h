@@ -42,12 +42,4 @@ void moveStepTo(Dish& dish, const StepId& id, StepPlace to);
 /// The steps that it may use: all but itself and those that use it, directly or through others.
 std::vector<StepId> mayUse(const Dish& dish, const StepId& id);
 
-/// What the step's name says, or its verb usually means: technique, time, attention, heat, pan and
-/// cue. Suggestions to be looked at.
-void suggest(Step& step);
-
-/// Gives the step that technique, with its usual danger; and the middle of its usual time where the
-/// time is none that the technique takes.
-void setTechnique(Step& step, const std::string& technique);
-
 }  // namespace rangeline

@@ -36,8 +36,13 @@ class DishEditor : public QDialog {
     /// The dish is `written` as of an earlier time, of which nothing is kept yet.
     void goOnWith(Dish written);
 
+    /// The cook's own techniques and cuts.
+    void setTerms(const OwnTerms& terms);
+
   Q_SIGNALS:
     void dishChanged();
+    /// They were changed in here.
+    void termsChanged(const rangeline::OwnTerms& terms);
 
   protected:
     /// Enter belongs to the field it is pressed in.
@@ -45,7 +50,7 @@ class DishEditor : public QDialog {
 
   private:
     QWidget* makeHead();
-    QWidget* makeMiddle(Units units);
+    QWidget* makeMiddle();
     QWidget* makeButtons();
     void connectOutline();
     /// Every change goes through here, so that it can be taken back.
@@ -57,8 +62,11 @@ class DishEditor : public QDialog {
     void addTyped(const QString& name);
     void rename(const QString& name);
     void remove();
+    void askForTerms();
     void choose(std::optional<StepId> step, std::size_t component);
 
+    Units units_;
+    OwnTerms terms_;
     Dish dish_;
     const Dish original_;
     History<Dish> history_;

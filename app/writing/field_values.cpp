@@ -1,6 +1,8 @@
 #include "writing/field_values.h"
 
+#include <QCoreApplication>
 #include <QRegularExpression>
+#include <cmath>
 
 #include "model/quantity_text.h"
 #include "recipe/plain_words.h"
@@ -8,6 +10,10 @@
 
 namespace rangeline {
 namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(FieldValues)
+};
 
 /// "1h20min" as the strict grammar wants it: "1 h 20 min".
 QString spaced(const QString& text) {
@@ -22,6 +28,22 @@ bool isNumber(const QString& text) {
     text.toDouble(&ok);
     return ok;
 }
+
+/// Without zeros at its end.
+QString shortNumber(double value, int decimals) {
+    QString text = QString::number(value, 'f', decimals);
+    while (text.contains(u'.') && (text.endsWith(u'0') || text.endsWith(u'.'))) {
+        text.chop(1);
+    }
+    return text;
+}
+
+bool isTenth(double value) {
+    constexpr double near = 1e-6;
+    return std::abs(value * 10 - std::round(value * 10)) < near;
+}
+
+constexpr Attention attentions[] = {Attention::Hands, Attention::Watch, Attention::Away};
 
 template <class Value>
 std::optional<Value> valueOf(Result<Value, Fault> read) {
@@ -58,7 +80,11 @@ std::optional<std::optional<Duration>> durationOrNone(const QString& text) {
     return length ? std::optional(length) : std::nullopt;
 }
 
-std::optional<Temperature> temperatureIn(const QString& text, Units units) {
+std::optional<Temperature> temperatureIn(const QString& text, Units units,
+                                         std::optional<Temperature> before) {
+    if (before && text == fieldText(*before, units)) {
+        return before;
+    }
     QString whole = text.trimmed().toUpper().remove(u'°').simplified();
     if (isNumber(whole)) {
         whole += units == Units::UsCustomary ? QStringLiteral(" F") : QStringLiteral(" C");
@@ -70,10 +96,15 @@ std::optional<Temperature> temperatureIn(const QString& text, Units units) {
 }
 
 QString fieldText(Temperature temperature, Units units) {
-    return QString::fromStdString(toText(temperature, units));
+    const bool us = units == Units::UsCustomary;
+    const double degrees = us ? temperature.inFahrenheit() : temperature.inCelsius();
+    return shortNumber(degrees, isTenth(degrees) ? 1 : 0) + (us ? u" °F"_qs : u" °C"_qs);
 }
 
-std::optional<Length> lengthIn(const QString& text, Units units) {
+std::optional<Length> lengthIn(const QString& text, Units units, std::optional<Length> before) {
+    if (before && text == fieldText(*before, units)) {
+        return before;
+    }
     QString whole = text.trimmed().toLower();
     if (isNumber(whole)) {
         whole += units == Units::UsCustomary ? QStringLiteral(" in") : QStringLiteral(" cm");
@@ -82,7 +113,30 @@ std::optional<Length> lengthIn(const QString& text, Units units) {
 }
 
 QString fieldText(Length length, Units units) {
-    return length == Length() ? QString() : QString::fromStdString(toText(length, units));
+    if (length == Length()) {
+        return {};
+    }
+    return units == Units::UsCustomary ? shortNumber(length.inInches(), 2) + u" in"_qs
+                                       : shortNumber(length.inMillimetres() / 10, 1) + u" cm"_qs;
+}
+
+QString attentionWord(Attention attention) {
+    return attention == Attention::Hands   ? Text::tr("hands")
+           : attention == Attention::Watch ? Text::tr("a watching eye")
+                                           : Text::tr("nobody");
+}
+
+std::optional<Attention> attentionIn(const QString& word) {
+    for (const Attention attention : attentions) {
+        if (attentionWord(attention).compare(word.trimmed(), Qt::CaseInsensitive) == 0) {
+            return attention;
+        }
+    }
+    return std::nullopt;
+}
+
+QString techniqueWord(const std::string& technique) {
+    return QString::fromStdString(technique).replace(u'-', u' ');
 }
 
 std::optional<Rational> rationalIn(const QString& text) {

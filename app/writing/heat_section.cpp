@@ -118,14 +118,15 @@ void HeatSection::showStep(const Dish& dish, const Step& step) {
 }
 
 QString HeatSection::takeOven(Step& step) const {
-    const auto lowest = temperatureIn(lowest_->text(), units());
-    const auto highest =
-        highest_->text().trimmed().isEmpty() ? lowest : temperatureIn(highest_->text(), units());
+    const auto* before = std::get_if<OvenHeat>(&step.heat);
+    OvenHeat heat = before == nullptr ? OvenHeat{} : *before;
+    const auto lowest = temperatureIn(lowest_->text(), units(), heat.lowest);
+    const auto highest = highest_->text().trimmed().isEmpty()
+                             ? lowest
+                             : temperatureIn(highest_->text(), units(), heat.highest);
     if (!lowest || !highest || *highest < *lowest) {
         return tr("How hot is the oven? Write degrees, the lower first.");
     }
-    const auto* before = std::get_if<OvenHeat>(&step.heat);
-    OvenHeat heat = before == nullptr ? OvenHeat{} : *before;
     heat.lowest = *lowest;
     heat.highest = *highest;
     heat.mode = modes[std::max(0, mode_->currentIndex())];
@@ -157,8 +158,10 @@ QString HeatSection::takeWare(Step& step) const {
         }
         return {};
     }
-    const auto width = width_->text().trimmed().isEmpty() ? std::optional(Length())
-                                                          : lengthIn(width_->text(), units());
+    const Length before = step.wares.empty() ? Length() : step.wares.front().leastWidth;
+    const auto width = width_->text().trimmed().isEmpty()
+                           ? std::optional(Length())
+                           : lengthIn(width_->text(), units(), before);
     if (!width) {
         return tr("How wide at least? Write a width, or nothing.");
     }

@@ -3,39 +3,42 @@
 
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
-#include <QTableWidget>
+#include <QWidget>
+#include <memory>
 #include <vector>
 
-#include "model/dish.h"
+#include "model/lesson.h"
+#include "writing/own_terms.h"
 
 namespace rangeline {
+
+template <class T>
+class TableOf;
 
 class IngredientTable : public QWidget {
     Q_OBJECT
 
   public:
-    explicit IngredientTable(QWidget* parent = nullptr);
+    explicit IngredientTable(Units units, QWidget* parent = nullptr);
+    ~IngredientTable() override;
 
     void showComponent(const Component& component);
+    /// Cuts to choose from besides those of the trade.
+    void setTerms(const OwnTerms& terms);
 
   Q_SIGNALS:
     void edited(const std::vector<rangeline::Ingredient>& ingredients);
 
-  protected:
-    bool eventFilter(QObject* watched, QEvent* event) override;
-
   private:
-    void fill();
     void addLines(const QString& text);
-    void cellChanged(int row, int column);
-    void removeChosen();
+    void take(std::vector<Ingredient> ingredients);
 
+    Units units_;
+    ComponentId component_;
     std::vector<Ingredient> ingredients_;
-    QTableWidget* table_;
+    std::unique_ptr<TableOf<Ingredient>> table_;
     QLineEdit* line_;
     QLabel* says_;
-    bool filling_ = false;
 };
 
 }  // namespace rangeline

@@ -102,17 +102,17 @@ QString listShown(const std::vector<std::string>& keys, const Vocabulary& words)
 }
 
 std::vector<Field<Segment>> attentionFields() {
-    const QStringList words{Text::tr("hands"), Text::tr("a watching eye"), Text::tr("nobody")};
+    const QStringList words{attentionWord(Attention::Hands), attentionWord(Attention::Watch),
+                            attentionWord(Attention::Away)};
     const QString rest = Text::tr("the rest");
     FieldLook needs{Text::tr("It needs"), words.join(QStringLiteral(", ")), words};
     needs.width = 18;
     FieldLook length{Text::tr("How long"), Text::tr("a time such as 2 min, or “the rest”"), {rest}};
-    return {{std::move(needs),
-             [words](const Segment& part) { return words.value(static_cast<int>(part.attention)); },
-             [words](Segment& part, const QString& text) {
-                 const auto which = words.indexOf(text.trimmed().toLower());
-                 part.attention = which < 0 ? part.attention : static_cast<Attention>(which);
-                 return which >= 0;
+    return {{std::move(needs), [](const Segment& part) { return attentionWord(part.attention); },
+             [](Segment& part, const QString& text) {
+                 const auto attention = attentionIn(text);
+                 part.attention = attention.value_or(part.attention);
+                 return attention.has_value();
              }},
             {std::move(length),
              [rest](const Segment& part) { return part.stretches ? rest : fieldText(part.length); },

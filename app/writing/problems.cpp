@@ -95,7 +95,7 @@ std::string thingAt(const Kitchen& kitchen, const QString& place) {
 
 }  // namespace
 
-std::vector<Problem> problemsOf(const Dish& dish, const QLocale& locale) {
+std::vector<Problem> problemsOf(const Dish& dish, const OwnTerms& terms, const QLocale& locale) {
     std::vector<Problem> problems;
     addMissing(problems, dish);
     const StepNames names = stepNames(dish);
@@ -110,7 +110,7 @@ std::vector<Problem> problemsOf(const Dish& dish, const QLocale& locale) {
         problem.field = fieldIn(place, fault);
         problems.push_back(std::move(problem));
     }
-    for (const UnusualTime& unusual : unusualTimes(dish, locale)) {
+    for (const UnusualTime& unusual : unusualTimes(dish, terms, locale)) {
         problems.push_back(
             {unusual.text, placeOf(dish, unusual.step)->component, unusual.step, "time", true});
     }

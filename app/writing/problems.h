@@ -9,6 +9,7 @@
 
 #include "model/dish.h"
 #include "model/kitchen.h"
+#include "writing/own_terms.h"
 
 namespace rangeline {
 
@@ -23,7 +24,7 @@ struct Problem {
 };
 
 /// All that keeps the dish out of the book, then what is worth knowing.
-std::vector<Problem> problemsOf(const Dish& dish, const QLocale& locale);
+std::vector<Problem> problemsOf(const Dish& dish, const OwnTerms& terms, const QLocale& locale);
 std::vector<Problem> problemsOf(const Kitchen& kitchen);
 /// Whether nothing but cautions is among them.
 bool mayBeKept(const std::vector<Problem>& problems);

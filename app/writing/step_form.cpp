@@ -13,8 +13,9 @@ namespace rangeline {
 StepForm::StepForm(Units units, QWidget* parent) : QScrollArea(parent) {
     auto* inside = new QWidget(this);
     auto* column = new QVBoxLayout(inside);
-    sections_ = {new TimeSection(units, inside), new HeatSection(units, inside),
-                 new FlowSection(units, inside), new PortionSection(units, inside)};
+    time_ = new TimeSection(units, inside);
+    sections_ = {time_, new HeatSection(units, inside), new FlowSection(units, inside),
+                 new PortionSection(units, inside)};
     for (StepSection* section : sections_) {
         column->addWidget(section);
         connect(section, &StepSection::edited, this, &StepForm::take);
@@ -25,6 +26,10 @@ StepForm::StepForm(Units units, QWidget* parent) : QScrollArea(parent) {
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(tr("The chosen step"));
     setFocusPolicy(Qt::NoFocus);
+}
+
+void StepForm::setTerms(const OwnTerms& terms) {
+    time_->setTerms(terms);
 }
 
 void StepForm::showStep(const Dish& dish, const std::optional<StepId>& id) {
@@ -49,6 +54,7 @@ void StepForm::take() {
             return;
         }
     }
+    time_->takeTechnique(taken);
     Q_EMIT refused({});
     if (!(taken == step_)) {
         step_ = taken;

@@ -4,9 +4,12 @@
 #include <QScrollArea>
 #include <vector>
 
+#include "writing/own_terms.h"
 #include "writing/step_section.h"
 
 namespace rangeline {
+
+class TimeSection;
 
 class StepForm : public QScrollArea {
     Q_OBJECT
@@ -16,6 +19,7 @@ class StepForm : public QScrollArea {
 
     /// Without a step nothing can be filled in.
     void showStep(const Dish& dish, const std::optional<StepId>& step);
+    void setTerms(const OwnTerms& terms);
 
   Q_SIGNALS:
     /// The step as it is to be.
@@ -26,6 +30,7 @@ class StepForm : public QScrollArea {
   private:
     void take();
 
+    TimeSection* time_;
     std::vector<StepSection*> sections_;
     Step step_;
     bool filling_ = false;

@@ -31,6 +31,10 @@ void StepPages::showStep(const Dish& dish, const std::optional<StepId>& step) {
     order_->showStep(dish, step);
 }
 
+void StepPages::setTerms(const OwnTerms& terms) {
+    form_->setTerms(terms);
+}
+
 void StepPages::goTo(const std::string& key) {
     QWidget* field = fieldOf(*this, key);
     if (field == nullptr) {

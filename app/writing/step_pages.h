@@ -7,6 +7,7 @@
 
 #include "model/dish.h"
 #include "model/lesson.h"
+#include "writing/own_terms.h"
 
 namespace rangeline {
 
@@ -22,6 +23,7 @@ class StepPages : public QTabWidget {
 
     /// Without a step only what waits for what is there to be seen.
     void showStep(const Dish& dish, const std::optional<StepId>& step);
+    void setTerms(const OwnTerms& terms);
     /// Opens the page with the field that faults call so, and goes there.
     void goTo(const std::string& field);
 

@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QScopedValueRollback>
 #include <QStyledItemDelegate>
+#include <QTimer>
 
 namespace rangeline {
 namespace {
@@ -26,6 +27,12 @@ class CellDelegate : public QStyledItemDelegate {
             completer->setCaseSensitivity(Qt::CaseInsensitive);
             completer->setFilterMode(Qt::MatchContains);
             line->setCompleter(completer);
+            // All there is to choose from, where nothing stands yet.
+            QTimer::singleShot(0, line, [line, completer] {
+                if (line->text().isEmpty() && line->hasFocus()) {
+                    completer->complete();
+                }
+            });
         }
         return line;
     }

@@ -3,8 +3,8 @@
 #include <QPushButton>
 
 #include "safety/techniques.h"
+#include "text/quantities.h"
 #include "writing/cooling_dialog.h"
-#include "writing/dish_changes.h"
 #include "writing/field_keys.h"
 #include "writing/field_values.h"
 
@@ -12,10 +12,6 @@ namespace rangeline {
 namespace {
 
 constexpr Attention attentions[] = {Attention::Hands, Attention::Watch, Attention::Away};
-
-QString wordOf(const std::string& key) {
-    return QString::fromStdString(key).replace(u'-', u' ');
-}
 
 }  // namespace
 
@@ -63,10 +59,9 @@ TimeSection::TimeSection(Units units, QWidget* parent)
     technique_->setEditable(true);
     technique_->setInsertPolicy(QComboBox::NoInsert);
     technique_->setAccessibleName(tr("Technique"));
-    technique_->addItem(QString());
-    for (const Technique& each : techniques()) {
-        technique_->addItem(wordOf(std::string(each.key)));
-    }
+    usual_ = new QLabel(this);
+    usual_->setWordWrap(true);
+    setTerms({});
     connect(technique_, &QComboBox::activated, this, &StepSection::edited);
     connect(technique_->lineEdit(), &QLineEdit::editingFinished, this, &StepSection::edited);
     cue_ = makeEdit(tr("Done when"), tr("until it looks right"));
@@ -77,7 +72,9 @@ TimeSection::TimeSection(Units units, QWidget* parent)
     after_ = makeEdit(tr("Hands at last"), tr("none"));
     middle_ = new QComboBox(this);
     middle_->setAccessibleName(tr("Meanwhile"));
-    middle_->addItems({tr("hands"), tr("a watching eye"), tr("nobody")});
+    for (const Attention attention : attentions) {
+        middle_->addItem(attentionWord(attention));
+    }
     connect(middle_, &QComboBox::activated, this, &StepSection::edited);
     setFieldKey(*name_, "name");
     setFieldKey(*technique_, "technique");
@@ -86,6 +83,7 @@ TimeSection::TimeSection(Units units, QWidget* parent)
     setFieldKey(*before_, "attention");
     form().addRow(tr("Step"), name_);
     form().addRow(tr("Technique"), technique_);
+    form().addRow(QString(), usual_);
     form().addRow(tr("Done when"), cue_);
     auto* cooling = new QPushButton(tr("It &cools ..."), this);
     cooling->setToolTip(tr("Estimates how long food takes to cool in a room"));
@@ -108,9 +106,40 @@ void TimeSection::estimateCooling() {
     Q_EMIT edited();
 }
 
+void TimeSection::setTerms(const OwnTerms& terms) {
+    terms_ = terms;
+    QStringList words;
+    for (const Technique& each : techniques()) {
+        words << techniqueWord(std::string(each.key));
+    }
+    for (const OwnTechnique& own : terms_.techniques) {
+        words << techniqueWord(techniqueKey(own.name));
+    }
+    words.sort();
+    words.removeDuplicates();
+    const QString before = technique_->currentText();
+    technique_->clear();
+    technique_->addItem(QString());
+    technique_->addItems(words);
+    technique_->setEditText(before);
+}
+
+void TimeSection::showUsual(const std::string& technique) {
+    const auto usual = usualRange(technique, terms_);
+    usual_->setVisible(usual.has_value());
+    if (usual) {
+        usual_->setText(
+            (findOwn(terms_, technique) == nullptr
+                 ? tr("usually %1 to %2 (common practice, no source)")
+                 : tr("usually %1 to %2 (your own)"))
+                .arg(durationText(usual->least, locale()), durationText(usual->most, locale())));
+    }
+}
+
 void TimeSection::showStep(const Dish&, const Step& step) {
     name_->setText(QString::fromStdString(step.name));
-    technique_->setEditText(wordOf(step.technique));
+    technique_->setEditText(techniqueWord(step.technique));
+    showUsual(step.technique);
     cue_->setText(QString::fromStdString(step.cue));
     likely_->setText(fieldText(step.time.likely));
     shortest_->setText(fieldText(step.time.shortest));
@@ -158,12 +187,14 @@ QString TimeSection::takeInto(Step& step) const {
                                        after->value_or(Duration())}
                             .segments();
     }
-    const std::string technique =
-        technique_->currentText().trimmed().replace(u' ', u'-').toLower().toStdString();
-    if (technique != step.technique) {
-        setTechnique(step, technique);
-    }
     return {};
+}
+
+void TimeSection::takeTechnique(Step& step) const {
+    const std::string technique = techniqueKey(technique_->currentText().toStdString());
+    if (technique != step.technique) {
+        setTechnique(step, technique, terms_, units());
+    }
 }
 
 }  // namespace rangeline

@@ -1,7 +1,9 @@
 #pragma once
 
 #include <QComboBox>
+#include <QLabel>
 
+#include "writing/own_terms.h"
 #include "writing/step_section.h"
 
 namespace rangeline {
@@ -26,13 +28,20 @@ class TimeSection : public StepSection {
     TimeSection(Units units, QWidget* parent);
     void showStep(const Dish& dish, const Step& step) override;
     QString takeInto(Step& step) const override;
+    /// After all sections: a technique that is another brings what is usual for it.
+    void takeTechnique(Step& step) const;
+    /// What there is to choose from, and what is usual for it.
+    void setTerms(const OwnTerms& terms);
 
   private:
     void estimateCooling();
     QString takeTimes(Step& step) const;
+    void showUsual(const std::string& technique);
 
     QLineEdit* name_;
+    OwnTerms terms_;
     QComboBox* technique_;
+    QLabel* usual_;
     QLineEdit* cue_;
     QLineEdit* likely_;
     QLineEdit* shortest_;

@@ -2,7 +2,6 @@
 
 #include <QCoreApplication>
 
-#include "safety/techniques.h"
 #include "text/quantities.h"
 
 namespace rangeline {
@@ -13,18 +12,19 @@ struct Text {
 };
 
 /// Times by the piece and events are not judged.
-bool isUnusual(const Step& step, const Technique* usual) {
-    const bool judged = usual != nullptr && !step.isEvent() && step.timePer == TimePer::Load;
+bool isUnusual(const Step& step, const std::optional<UsualRange>& usual) {
+    const bool judged = usual && !step.isEvent() && step.timePer == TimePer::Load;
     return judged && (step.time.likely < usual->least || step.time.likely > usual->most);
 }
 
 }  // namespace
 
-std::vector<UnusualTime> unusualTimes(const Dish& dish, const QLocale& locale) {
+std::vector<UnusualTime> unusualTimes(const Dish& dish, const OwnTerms& terms,
+                                      const QLocale& locale) {
     std::vector<UnusualTime> sentences;
     for (const Component& component : dish.components) {
         for (const Step& step : component.steps) {
-            const Technique* usual = findTechnique(step.technique);
+            const auto usual = usualRange(step.technique, terms);
             if (isUnusual(step, usual)) {
                 sentences.push_back(
                     {step.id, Text::tr("To know: “%1” takes %2; usual for it are %3 to %4.")

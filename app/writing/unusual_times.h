@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "model/dish.h"
+#include "writing/own_terms.h"
 
 namespace rangeline {
 
@@ -15,6 +16,7 @@ struct UnusualTime {
 
 /// Steps whose likely time is outside what their technique usually takes, a sentence each: worth
 /// knowing, never a refusal.
-std::vector<UnusualTime> unusualTimes(const Dish& dish, const QLocale& locale);
+std::vector<UnusualTime> unusualTimes(const Dish& dish, const OwnTerms& terms,
+                                      const QLocale& locale);
 
 }  // namespace rangeline

@@ -45,6 +45,16 @@ std::span<const Technique> techniques() {
         {"steam", min(2), min(60), "steam"},
         {"braise", min(30), h(6), ""},
         {"rest", min(3), min(60), ""},
+        {"peel", min(1), min(45), ""},
+        {"slice", min(1), min(45), ""},
+        {"dice", min(1), min(45), ""},
+        {"mince", min(1), min(30), ""},
+        {"whisk", min(1), min(20), ""},
+        {"knead", min(3), min(20), ""},
+        {"marinate", min(15), h(48), ""},
+        {"cool", min(10), h(6), ""},
+        {"chill", min(20), h(24), ""},
+        {"temper", min(10), h(2), ""},
     };
     return rows;
 }

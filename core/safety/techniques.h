@@ -1,5 +1,6 @@
 #pragma once
-// What a technique usually takes. Outside the range a lesson gets a caution, never a refusal.
+// What a technique usually takes; usual_step.h has the rest of it. Outside the range a lesson gets
+// a caution, never a refusal.
 
 #include <span>
 #include <string_view>

@@ -56,34 +56,11 @@ TEST(DishChanges, AMovedStepGoesOnIntoTheNextComponent) {
     EXPECT_FALSE(moveStep(chain.dish, chain.a, -1));
 }
 
-TEST(DishChanges, ATimeThatIsNamedStaysThoughItIsUnusual) {
-    Step step;
-    step.name = "Sweat the leeks 25 minutes";
-    suggest(step);
-    EXPECT_EQ(step.technique, "sweat");
-    EXPECT_EQ(step.time.likely, Duration::minutes(25));
-}
-
 TEST(DishChanges, AStepMayUseWhatDoesNotUseIt) {
     const Chain chain;
     EXPECT_THAT(mayUse(chain.dish, chain.a), IsEmpty());
     EXPECT_THAT(mayUse(chain.dish, chain.b), ElementsAre(chain.a));
     EXPECT_THAT(mayUse(chain.dish, chain.c), UnorderedElementsAre(chain.a, chain.b));
-}
-
-TEST(DishChanges, ATechniqueBringsItsUsualTimeAndDangerUnlessTheTimeFits) {
-    Chain chain;
-    Step step = chain.step(chain.a);
-    setTechnique(step, "braise");
-    EXPECT_GE(step.time.likely, Duration::minutes(30));
-    EXPECT_LE(step.time.shortest, step.time.likely);
-    EXPECT_GE(step.time.longest, step.time.likely);
-    step = chain.step(chain.a);
-    setTechnique(step, "pan-fry");
-    EXPECT_EQ(step.time.likely, Duration::minutes(5));
-    EXPECT_THAT(step.hazards.dangers, ElementsAre("hot-fat"));
-    setTechnique(step, "pan-fry");
-    EXPECT_THAT(step.hazards.dangers, ElementsAre("hot-fat"));
 }
 
 TEST(DishChanges, OfAnyKindLeaveADishThatCanBeKept) {

@@ -164,7 +164,9 @@ TEST_F(Editor, IngredientsAreTypedAsLines) {
     EXPECT_EQ(ingredient(1).note, "large");
     auto* table = findNamed<QTableWidget>(editor_, "Ingredients");
     table->item(0, 0)->setText("1/2 cup");
+    QApplication::processEvents();
     table->item(0, 4)->setText("milk");
+    QApplication::processEvents();
     EXPECT_EQ(ingredient(0).amount->unit, "cup");
     EXPECT_THAT(ingredient(0).allergens, testing::ElementsAre("milk"));
 }

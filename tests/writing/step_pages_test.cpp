@@ -26,7 +26,7 @@ Dish threeSteps() {
     Dish dish = newDish("Leeks");
     for (const char* name : {"Slice the leeks", "Sweat the leeks", "Stir the sauce"}) {
         const StepId id = addStep(dish, {0, 99}, name);
-        suggest(dish.components[0].steps.back());
+        suggest(dish.components[0].steps.back(), {}, Units::UsCustomary);
     }
     return dish;
 }
