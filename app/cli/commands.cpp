@@ -6,6 +6,7 @@
 #include "cli/book_commands.h"
 #include "cli/check_command.h"
 #include "cli/command.h"
+#include "cli/covers_command.h"
 #include "cli/explain_command.h"
 #include "cli/export_command.h"
 #include "cli/import_command.h"
@@ -99,6 +100,10 @@ constexpr std::array rows = {
     Command{"check",
             QT_TRANSLATE_NOOP("Command", "says what collides, what is late and what to mind"),
             unitsAndJson, false, runCheck},
+    Command{
+        "covers",
+        QT_TRANSLATE_NOOP("Command", "says what changes where every dish is served to N covers"),
+        unitsAndJson, false, runCovers, "LESSON.json N | BOOK NAME N", 2, 3},
     Command{"arrange",
             QT_TRANSLATE_NOOP("Command", "places every step that is not pinned and shows the plan"),
             arrangeOptions, false, runArrange},

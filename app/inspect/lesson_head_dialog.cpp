@@ -78,6 +78,10 @@ QWidget* LessonHeadDialog::makeWhat() {
     form->addRow(tr("&Lesson"), name_);
     servings_ = new ServingsForm(document_.lesson().servings, box);
     form->addRow(servings_);
+    changes_ = new CoversPreview(locale_, box);
+    form->addRow(changes_);
+    connect(servings_, &ServingsForm::edited, this,
+            [this] { changes_->compare(document_.lesson(), withServings()); });
     connect(servings_, &ServingsForm::moreWanted, this, &LessonHeadDialog::addFromLesson);
     return box;
 }
@@ -257,6 +261,13 @@ std::vector<CookId> LessonHeadDialog::tickedCrew() const {
     return crew;
 }
 
+Lesson LessonHeadDialog::withServings() const {
+    Lesson lesson = document_.lesson();
+    lesson.servings = servings_->servings();
+    lesson.choices = choicesFor(lesson.choices, lesson.servings);
+    return lesson;
+}
+
 void LessonHeadDialog::addFromLesson() {
     const QString path = QFileDialog::getOpenFileName(this, tr("Dishes of another lesson"),
                                                       QFileInfo(document_.path()).absolutePath(),
@@ -290,10 +301,8 @@ void LessonHeadDialog::accept() {
         refuse(why);
         return;
     }
-    Lesson filled = document_.lesson();
+    Lesson filled = withServings();
     filled.head = filledHead();
-    filled.servings = servings_->servings();
-    filled.choices = choicesFor(filled.choices, filled.servings);
     // All are judged together before either is applied, so that none is applied alone.
     if (const auto faults = validate(filled, 1); !faults.empty()) {
         refuse(sentence(faults.front()));

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "document/lesson_document.h"
+#include "inspect/covers_preview.h"
 #include "inspect/instant_field.h"
 #include "inspect/servings_form.h"
 
@@ -41,6 +42,7 @@ class LessonHeadDialog : public QDialog {
     void refuse(const QString& why);
     QDateTime servingMoment() const;
     Head filledHead() const;
+    Lesson withServings() const;
     std::vector<CookId> tickedCrew() const;
     void addFromLesson();
 
@@ -48,6 +50,7 @@ class LessonHeadDialog : public QDialog {
     QLocale locale_;
     QLineEdit* name_ = nullptr;
     ServingsForm* servings_ = nullptr;
+    CoversPreview* changes_ = nullptr;
     ClockField* serving_ = nullptr;
     QComboBox* zone_ = nullptr;
     InstantField* opens_ = nullptr;

@@ -86,8 +86,10 @@ QWidget* ServingsForm::makeFigures(int number, QWidget* parent) {
     for (QPushButton* button : {again, out}) {
         button->setAutoDefault(false);
     }
-    connect(covers, &QSpinBox::valueChanged, this,
-            [this, number](int value) { at(servings_, number).covers = value; });
+    connect(covers, &QSpinBox::valueChanged, this, [this, number](int value) {
+        at(servings_, number).covers = value;
+        Q_EMIT edited();
+    });
     connect(later, &QSpinBox::valueChanged, this,
             [this, number](int value) { at(servings_, number).offset = Duration::minutes(value); });
     // The rows are made anew: not while one of their buttons is still at work.
@@ -103,12 +105,14 @@ QWidget* ServingsForm::makeFigures(int number, QWidget* parent) {
 void ServingsForm::add(const Serving& serving) {
     servings_.push_back({besideOthers(serving.dish, servings_), serving.covers, serving.offset});
     list();
+    Q_EMIT edited();
 }
 
 void ServingsForm::takeOut(int number) {
     if (number < std::ssize(servings_)) {
         servings_.erase(servings_.begin() + number);
         list();
+        Q_EMIT edited();
     }
 }
 

@@ -21,6 +21,8 @@ class ServingsForm : public QWidget {
     void add(const Serving& serving);
 
   Q_SIGNALS:
+    /// Other dishes are served, or to other covers.
+    void edited();
     /// Dishes of another lesson are wanted.
     void moreWanted();
 

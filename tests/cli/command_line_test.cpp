@@ -294,6 +294,31 @@ TEST_F(CommandLine, AFullDiskLeavesTheOldExportAndTheOldSheet) {
     EXPECT_EQ(QDir(folder_.path()).entryList(QDir::Files).size(), 1) << "left-overs";
 }
 
+TEST_F(CommandLine, CoversTellsWhatOtherCoversChange) {
+    LessonBuilder builder = supper();
+    Serving& serving = builder.lesson.servings.front();
+    serving.covers = serving.dish.writtenFor = 4;
+    serving.dish.components.front().ingredients = {{"leeks", Amount{2, 2, "cup"}, {}, {}, {}}};
+    const QString file = stored(builder.lesson);
+    const Ended ended = runProgram({"covers", file, "8"});
+    EXPECT_EQ(ended.exit, 0) << ended.err.toStdString();
+    EXPECT_THAT(ended.out.toStdString(), HasSubstr("8 covers instead of 4"));
+    EXPECT_THAT(ended.out.toStdString(), HasSubstr("leeks: 4 cups instead of 2 cups"));
+    const QJsonObject object = json(runProgram({"covers", file, "8", "--json"}).out);
+    EXPECT_EQ(object["amounts"].toArray().at(0).toObject()["after"].toString(), "4 cups");
+    EXPECT_THAT(runProgram({"covers", file, "4"}).out.toStdString(), HasSubstr("nothing changes"));
+}
+
+TEST_F(CommandLine, CoversThatCannotBeServedAreRefusedWithASentence) {
+    const QString file = stored(supper().lesson);
+    for (const char* covers : {"0", "-3", "many", "99999999", "4.5"}) {
+        const Ended ended = runProgram({"covers", file, covers});
+        EXPECT_EQ(ended.exit, 2) << covers;
+        EXPECT_THAT(ended.err.toStdString(), Not(IsEmpty())) << covers;
+        EXPECT_THAT(ended.out.toStdString(), IsEmpty()) << covers;
+    }
+}
+
 TEST_F(CommandLine, PrintWritesAPdfWithoutADisplay) {
     const QString file = path("arranged.json");
     ASSERT_EQ(runProgram({"arrange", stored(supper().lesson), "-o", file}).exit, 0);

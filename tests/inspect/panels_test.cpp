@@ -201,6 +201,25 @@ TEST_F(Panels, CoversAndServingTimeAreOneStepOfUndo) {
     EXPECT_EQ(document_.lesson(), before);
 }
 
+TEST_F(Panels, OtherCoversShowWhatTheyChangeBeforeTheyAreAccepted) {
+    LessonBuilder builder = smallKitchen();
+    Serving& serving = builder.lesson.servings.front();
+    serving.covers = serving.dish.writtenFor = 4;
+    serving.dish.components.front().ingredients = {{"leeks", Amount{2, 2, "cup"}, {}, {}, {}}};
+    open(builder.lesson);
+    LessonHeadDialog dialog(document_, locale_);
+    auto* changes = dialog.findChild<CoversPreview*>();
+    auto* covers = dialog.findChild<QSpinBox*>();
+    EXPECT_TRUE(changes->isHidden());
+    covers->setValue(8);
+    EXPECT_FALSE(changes->isHidden());
+    EXPECT_TRUE(changes->toPlainText().contains("leeks: 4 cups instead of 2 cups"))
+        << changes->toPlainText().toStdString();
+    EXPECT_EQ(document_.undoStack().count(), 0);
+    covers->setValue(4);
+    EXPECT_TRUE(changes->isHidden());
+}
+
 /// The clock that the named field shows.
 QString shownAt(QWidget& root, const QString& name) {
     return findNamed<QLineEdit>(root, name)->text();
