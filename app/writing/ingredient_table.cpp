@@ -12,7 +12,11 @@
 namespace rangeline {
 
 IngredientTable::IngredientTable(Units units, QWidget* parent)
-    : QWidget(parent), units_(units), line_(new QLineEdit(this)), says_(new QLabel(this)) {
+    : QWidget(parent),
+      units_(units),
+      allergens_(new AllergenHint(this)),
+      line_(new QLineEdit(this)),
+      says_(new QLabel(this)) {
     table_ = std::make_unique<TableOf<Ingredient>>(
         tr("Ingredients"), ingredientFields({}, units_, locale()), this,
         [](const std::vector<Ingredient>&) { return Ingredient{}; },
@@ -29,9 +33,11 @@ IngredientTable::IngredientTable(Units units, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(table_->widget(), 1);
+    column->addWidget(allergens_);
     column->addWidget(line_);
     column->addWidget(says_);
     connect(line_, &QLineEdit::returnPressed, this, [this] { addLines(line_->text()); });
+    connect(allergens_, &AllergenHint::accepted, this, &IngredientTable::take);
 }
 
 IngredientTable::~IngredientTable() = default;
@@ -48,11 +54,13 @@ void IngredientTable::showComponent(const Component& component) {
     component_ = component.id;
     ingredients_ = component.ingredients;
     table_->show(ingredients_);
+    allergens_->showFor(ingredients_);
 }
 
 void IngredientTable::take(std::vector<Ingredient> ingredients) {
     ingredients_ = std::move(ingredients);
     table_->show(ingredients_);
+    allergens_->showFor(ingredients_);
     Q_EMIT edited(ingredients_);
 }
 

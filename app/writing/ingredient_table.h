@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "model/lesson.h"
+#include "writing/allergen_hint.h"
 #include "writing/own_terms.h"
 
 namespace rangeline {
@@ -37,6 +38,7 @@ class IngredientTable : public QWidget {
     ComponentId component_;
     std::vector<Ingredient> ingredients_;
     std::unique_ptr<TableOf<Ingredient>> table_;
+    AllergenHint* allergens_;
     QLineEdit* line_;
     QLabel* says_;
 };

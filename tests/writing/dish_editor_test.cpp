@@ -154,6 +154,23 @@ TEST_F(Editor, WhatWasTakenBackCanBeBroughtAgainUntilTheNextChange) {
     EXPECT_EQ(editor_.dish(), other);
 }
 
+TEST_F(Editor, AllergensThatANameSuggestsAreNotedOnlyWhereTheyAreAccepted) {
+    auto* note = findNamed<QPushButton>(editor_, "Note the suggested allergens");
+    auto* leave = findNamed<QPushButton>(editor_, "Leave the suggested allergens out");
+    type("The next ingredient", "2 tbsp butter");
+    EXPECT_TRUE(note->isVisible());
+    EXPECT_THAT(editor_.dish().components[0].ingredients.at(0).allergens, testing::IsEmpty());
+    note->click();
+    EXPECT_THAT(editor_.dish().components[0].ingredients.at(0).allergens,
+                testing::ElementsAre("milk"));
+    EXPECT_FALSE(note->isVisible());
+    type("The next ingredient", "1 cup flour");
+    EXPECT_TRUE(leave->isVisible());
+    leave->click();
+    EXPECT_FALSE(leave->isVisible());
+    EXPECT_THAT(editor_.dish().components[0].ingredients.at(1).allergens, testing::IsEmpty());
+}
+
 TEST_F(Editor, IngredientsAreTypedAsLines) {
     type("The next ingredient", "2 tbsp butter, diced");
     type("The next ingredient", "3 large leeks");
