@@ -69,11 +69,11 @@ CookAlongView::CookAlongView(CookAlong& service, const QLocale& locale, std::fun
     buildBody(*column);
     buildFoot(*column);
     connect(&service_, &CookAlong::changed, this, &CookAlongView::renew);
-    connect(&service_, &CookAlong::ticked, this, &CookAlongView::tick);
-    connect(&service_, &CookAlong::rang, this, [this] {
-        strokes_ = 0;
-        sound_();
+    connect(&service_, &CookAlong::ticked, this, [this] {
+        tick();
+        strike();
     });
+    connect(&service_, &CookAlong::rang, this, [this] { secondsToStroke_ = 0; });
     applyLook();
     renew();
     setFocus();  // no button has it: a key that slips presses none
@@ -207,15 +207,21 @@ void CookAlongView::tick() {
         drawnAt_ = now.inSeconds();
         range_->show(now);
     }
-    if (!bars_.empty() && bars_.front()->isVisibleTo(this) && ++strokes_ >= secondsBetweenStrokes) {
-        strokes_ = 0;
-        sound_();
-    }
     showHead();
     showOffer();
     showQuestion();
     showCards();
     showNext();
+}
+
+/// The bell is heard while an alarm is on the page: at once, then every other second.
+void CookAlongView::strike() {
+    if (alarms().empty()) {
+        secondsToStroke_ = 0;
+    } else if (secondsToStroke_-- == 0) {
+        secondsToStroke_ = secondsBetweenStrokes - 1;
+        sound_();
+    }
 }
 
 void CookAlongView::showHead() {

@@ -57,8 +57,9 @@ class CookAlongView : public QWidget {
     void buildBody(QVBoxLayout& column);
     void buildFoot(QVBoxLayout& column);
 
-    void renew();  ///< after an event
-    void tick();   ///< after a second
+    void renew();   ///< after an event
+    void tick();    ///< after a second
+    void strike();  ///< likewise
     void showHead();
     void showOffer();
     void showAlarms();
@@ -108,7 +109,7 @@ class CookAlongView : public QWidget {
     std::vector<AlarmBar*> bars_;
     std::vector<StepCardView*> views_;
     std::int64_t drawnAt_ = 0;  ///< second of the picture of the range
-    int strokes_ = 0;           ///< seconds since the bell was last heard
+    int secondsToStroke_ = 0;
 };
 
 }  // namespace rangeline
