@@ -54,10 +54,8 @@ class CrewTogether {
                 where = f_.both(where, f_.asked(RequirementKind::Hands, item));
             }
             limitWork(f_, std::move(work.energy), rate, where);
-            if (!work.washes.empty()) {
-                work.washes.insert(work.washes.end(), work.steps.begin(), work.steps.end());
-                engine::addEnergy(f_.engine, std::move(work.washes), rate);
-            }
+            work.steps.insert(work.steps.end(), work.washes.begin(), work.washes.end());
+            limitWork(f_, std::move(work.steps), rate, where);
             f_.limit(std::move(work.hands), static_cast<Value>(crew.size()), where);
         }
     }
@@ -65,7 +63,7 @@ class CrewTogether {
   private:
     struct Work {
         std::vector<EnergyTask> energy;
-        std::vector<EnergyTask> steps;   ///< the energy without washes and turning on
+        std::vector<EnergyTask> steps;   ///< the energy of steps, with their latest ends closer
         std::vector<EnergyTask> washes;  ///< as many as there must be, whichever they are
         std::vector<CumulativeTask> hands;
     };
@@ -76,6 +74,7 @@ class CrewTogether {
     /// least work.
     struct Extent {
         Value firstBegin = 0, lastBegin = 0, firstEnd = 0;
+        Value lastEnd = 0;
         Value toEnd = 0;  ///< from its end to that of the step
         std::int64_t work = 0;
         Value cooks = 0;
@@ -85,7 +84,7 @@ class CrewTogether {
         const TimedSegment& segment = staffing.timing.segments[index];
         Extent extent;
         extent.firstBegin = extent.lastBegin = toValue(segment.offset);
-        extent.firstEnd = toValue(segment.offset + segment.length);
+        extent.firstEnd = extent.lastEnd = toValue(segment.offset + segment.length);
         extent.toEnd = toValue(staffing.timing.length) - extent.firstEnd;
         extent.cooks = static_cast<Value>(staffing.cooks.size());
         for (std::size_t i = 0; i < segment.shares.size(); ++i) {
@@ -111,14 +110,16 @@ class CrewTogether {
                 all.firstBegin = std::min(all.firstBegin, one.firstBegin);
                 all.lastBegin = std::max(all.lastBegin, one.lastBegin);
                 all.firstEnd = std::min(all.firstEnd, one.firstEnd);
+                all.lastEnd = std::max(all.lastEnd, one.lastEnd);
                 all.toEnd = std::min(all.toEnd, one.toEnd);
                 all.work = std::min(all.work, one.work);
                 all.cooks = std::min(all.cooks, one.cooks);
             }
+            const TimePoint begin{task.start, all.firstBegin};
             // By the end of the step, which is known closer than its start and the slowest cook.
             const TimePoint end{task.end.view, task.end.offset - all.toEnd};
-            work.energy.push_back({{task.start, all.firstBegin}, end, all.work, f_.yes()});
-            work.steps.push_back(work.energy.back());
+            work.steps.push_back({begin, end, all.work, f_.yes()});
+            work.energy.push_back({begin, {task.start, all.lastEnd}, all.work, f_.yes()});
             if (all.lastBegin < all.firstEnd) {
                 work.hands.push_back(
                     {{task.start, all.lastBegin}, {task.start, all.firstEnd}, all.cooks, f_.yes()});
