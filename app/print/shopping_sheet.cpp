@@ -132,10 +132,10 @@ class ShoppingList {
 
     std::vector<TableColumn> columns() const {
         std::vector<TableColumn> made = {{{}, 3, FontRole::Body, CellKind::Tick},
-                                         {Printed::tr("Amount"), 22, FontRole::BodyStrong},
-                                         {Printed::tr("What"), 30},
+                                         {Printed::tr("Amount"), 28, FontRole::BodyStrong},
+                                         {Printed::tr("What"), 28},
                                          {Printed::tr("Note"), 18},
-                                         {Printed::tr("For"), 32}};
+                                         {Printed::tr("For"), 28}};
         if (times_ > 1) {
             made.insert(made.begin() + 2, {Printed::tr("One group"), 20});
             made[1].title = Printed::tr("In all");

@@ -287,10 +287,11 @@ FindingWords wordsOf(FindingCode code) {
                                       "Leave it out for that guest, or serve something else.")};
         case FindingCode::DepthChanged:
             return {"depth-changed", QT_TRANSLATE_NOOP("Finding", "Deeper or shallower"),
-                    QT_TRANSLATE_NOOP("Finding",
-                                      "{a}: for so many covers the food lies about {0} % as deep "
-                                      "as it was written; heating and reducing take about as "
-                                      "much more or less time (common practice)."),
+                    QT_TRANSLATE_NOOP(
+                        "Finding",
+                        "{a}: for so many covers the food lies about {0} per cent as deep "
+                        "as it was written; heating and reducing take about as "
+                        "much more or less time (common practice)."),
                     QT_TRANSLATE_NOOP("Finding", "Go by the cue, or take a pan of another size.")};
         case FindingCode::UnusualDuration:
             return {"unusual-duration", QT_TRANSLATE_NOOP("Finding", "Unusual time"),

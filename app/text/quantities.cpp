@@ -21,7 +21,9 @@ QString decimalText(double value, int decimals, const QLocale& locale) {
             return locale.toString(value, 'f', used);
         }
     }
-    return locale.toString(value, 'f', decimals);
+    // Halves go up as a cook rounds them: 6.35 is a little less for the machine.
+    const double scale = std::pow(10.0, decimals);
+    return locale.toString(std::round(value * scale) / scale, 'f', decimals);
 }
 
 /// Fractions that have a character of their own.

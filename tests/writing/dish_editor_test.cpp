@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QLabel>
+#include <QTableWidget>
 #include <QTest>
 
 #include "book/judge.h"
