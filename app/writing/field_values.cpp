@@ -101,9 +101,29 @@ QString fieldText(Temperature temperature, Units units) {
     return shortNumber(degrees, isTenth(degrees) ? 1 : 0) + (us ? u" °F"_qs : u" °C"_qs);
 }
 
+namespace {
+
+/// "1/2", "2 1/2 in", "2½": parts of an inch, as rulers have them. Empty for decimals and for other
+/// units.
+std::optional<Length> partsOfAnInch(const QString& text, Units units) {
+    const std::string plain = plainLine(text.toStdString());
+    std::string_view rest = plain;
+    const auto number = takeNumber(rest);
+    const bool inches = trimmed(rest) == "in" || (trimmed(rest).empty() && units != Units::Metric);
+    if (!number || !inches || text.contains(u'.') || *number > Rational(1000)) {
+        return std::nullopt;
+    }
+    return Length::nanometres(std::llround(number->toDouble() * 25'400'000.0));
+}
+
+}  // namespace
+
 std::optional<Length> lengthIn(const QString& text, Units units, std::optional<Length> before) {
     if (before && text == fieldText(*before, units)) {
         return before;
+    }
+    if (const auto inches = partsOfAnInch(text, units)) {
+        return inches;
     }
     QString whole = text.trimmed().toLower();
     if (isNumber(whole)) {
@@ -137,6 +157,29 @@ std::optional<Attention> attentionIn(const QString& word) {
 
 QString techniqueWord(const std::string& technique) {
     return QString::fromStdString(technique).replace(u'-', u' ');
+}
+
+std::optional<std::int64_t> volumeIn(const QString& text) {
+    struct Unit {
+        std::string_view words;
+        double millilitres;
+    };
+    // A gallon is 231 cubic inches (NIST Handbook 44, appendix C).
+    constexpr double gallon = 3785.411784;
+    static constexpr Unit known[] = {{"ml", 1},
+                                     {"l litre litres liter liters", 1000},
+                                     {"cup cups", gallon / 16},
+                                     {"pt pint pints", gallon / 8},
+                                     {"qt quart quarts", gallon / 4}};
+    const std::string plain = lowered(plainLine(text.toStdString()));
+    std::string_view rest = plain;
+    const auto number = takeNumber(rest);
+    for (const Unit& unit : known) {
+        if (number && isOneOf(trimmed(rest), unit.words)) {
+            return std::llround(number->toDouble() * unit.millilitres);
+        }
+    }
+    return std::nullopt;
 }
 
 std::optional<Rational> rationalIn(const QString& text) {

@@ -35,6 +35,9 @@ std::optional<Attention> attentionIn(const QString& word);
 /// "roast in packet"
 QString techniqueWord(const std::string& technique);
 
+/// "300 ml", "2.5 L", "1 1/2 cups", "1 qt"; in millilitres, rounded.
+std::optional<std::int64_t> volumeIn(const QString& text);
+
 /// "2", "1 1/2", "1½", "0.5".
 std::optional<Rational> rationalIn(const QString& text);
 

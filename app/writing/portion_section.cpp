@@ -112,9 +112,11 @@ QString PortionSection::takeSize(Step& step) const {
         return tr("How wide is a piece? Write a length, or nothing.");
     }
     const QString text = volume_->text().trimmed();
-    const auto volume = parseVolume(text.toStdString());
-    if (!text.isEmpty() && (!volume.ok() || volume.value() <= 0)) {
-        return tr("How much is it for each cover? Write a volume such as 300 ml, or nothing.");
+    const auto volume = volumeIn(text);
+    if (!text.isEmpty() && volume.value_or(0) <= 0) {
+        return tr(
+            "How much is it for each cover? Write a volume such as 300 ml or 1 1/4 cups, or "
+            "nothing.");
     }
     if (!width.isEmpty() && step.piecesPerCover == Rational(0)) {
         return tr("A piece is so wide: how many pieces does each cover get?");
@@ -123,7 +125,7 @@ QString PortionSection::takeSize(Step& step) const {
         return tr("In what does it lie? Give the step a pan, a pot or a sheet first.");
     }
     step.pieceWidth = width.isEmpty() ? std::nullopt : piece;
-    step.millilitresPerCover = text.isEmpty() ? std::nullopt : std::optional(volume.value());
+    step.millilitresPerCover = text.isEmpty() ? std::nullopt : volume;
     return {};
 }
 

@@ -69,13 +69,9 @@ Field<WareNeed> carriesOnField(const StepNames& names) {
 }
 
 Field<WareNeed> volumeField() {
-    const auto read = [](const QString& text) -> std::optional<std::int64_t> {
-        const auto volume = parseVolume(text.trimmed().toStdString());
-        return volume.ok() ? std::optional(volume.value()) : std::nullopt;
-    };
     return optionalField<WareNeed>(
         look(Text::tr("Holds"), Text::tr("a volume such as 2 L"), 6), &WareNeed::leastMillilitres,
-        [](std::int64_t value) { return QString::fromStdString(volumeText(value)); }, read);
+        [](std::int64_t value) { return QString::fromStdString(volumeText(value)); }, volumeIn);
 }
 
 std::optional<int> fewIn(const QString& text) {

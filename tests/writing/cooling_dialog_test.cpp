@@ -40,6 +40,12 @@ TEST(CoolingDialog, AThinLayerIsEstimatedAndMayBeUsed) {
     EXPECT_TRUE(mayUse(dialog));
 }
 
+TEST(CoolingDialog, BeginsWithALayerThatCools) {
+    for (const Units units : {Units::UsCustomary, Units::Metric}) {
+        EXPECT_TRUE(CoolingDialog(units, nullptr).estimate());
+    }
+}
+
 TEST(CoolingDialog, AThickLayerIsToldToBeBeyondTheReckoning) {
     CoolingDialog dialog(Units::UsCustomary, nullptr);
     findNamed<QLineEdit>(dialog, "How thick")->setText("2 in");
