@@ -8,6 +8,7 @@
 
 #include "cookalong/cook_along_view.h"
 #include "cookalong/live_range.h"
+#include "cookalong/offer_bar.h"
 #include "text/quantities.h"
 
 namespace rangeline {
@@ -37,13 +38,12 @@ void CookAlongView::buildHead(QVBoxLayout& column) {
     column.addLayout(row);
     said_ = label("said");
     column.addWidget(said_);
-    auto* offers = new QHBoxLayout;
-    offerText_ = label("said");
-    offer_ = smallButton(tr("L  Leave it out"));
-    connect(offer_, &QPushButton::clicked, this, &CookAlongView::takeOffer);
-    offers->addWidget(offerText_, 1);
-    offers->addWidget(offer_);
-    column.addLayout(offers);
+    leaveOut_ = new OfferBar(tr("L  Leave it out"), this);
+    later_ = new OfferBar(tr("P  Plate later"), this);
+    connect(leaveOut_, &OfferBar::taken, this, &CookAlongView::leaveOut);
+    connect(later_, &OfferBar::taken, this, &CookAlongView::plateLater);
+    column.addWidget(leaveOut_);
+    column.addWidget(later_);
     alarmColumn_ = new QVBoxLayout;
     alarmColumn_->setSpacing(4);
     column.addLayout(alarmColumn_);

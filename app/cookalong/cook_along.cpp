@@ -5,7 +5,7 @@
 namespace rangeline {
 namespace {
 
-constexpr int reckonEvery = 5;  // seconds: nothing of it is read to the second
+constexpr int reckonEvery = 30;  // seconds: nothing of it is read to the second
 
 /// Whether it tells of something that reality did differently, so that the rest may have to move.
 bool mayMoveOthers(const live::Event& event) {
@@ -49,8 +49,9 @@ void CookAlong::startTimer() {
 
 void CookAlong::look() {
     const auto rung = session_.tick();
+    const bool wasBehind = isBehind();
     lookAhead();
-    if (session_.instant().inSeconds() % reckonEvery == 0) {
+    if (isBehind() != wasBehind || session_.instant().inSeconds() % reckonEvery == 0) {
         reckonGains();
     }
     if (!rung.empty()) {
@@ -102,7 +103,7 @@ Instant CookAlong::dueAt(const PlacementKey& key) const {
 
 /// In a thread of its own, on a copy: with many steps it takes longer than a press may wait.
 void CookAlong::reckonGains() {
-    if (outlook_.behind < live::behindFrom || outlook_.plated) {
+    if (!isBehind()) {
         ++reckoning_;
         gains_.clear();
         return;

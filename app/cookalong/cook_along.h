@@ -30,6 +30,7 @@ class CookAlong : public QObject {
     /// For what has nothing to do with the time of the service.
     live::milliseconds sinceBoot() const { return clock_.read().sinceBoot; }
     const live::Outlook& outlook() const { return outlook_; }
+    bool isBehind() const { return outlook_.behind >= live::behindFrom && !outlook_.plated; }
     /// What the last change made move.
     const live::Moves& moved() const { return moved_; }
     /// When what waits is due.

@@ -13,6 +13,7 @@
 #include "cookalong/live_colours.h"
 #include "cookalong/live_range.h"
 #include "cookalong/live_style.h"
+#include "cookalong/offer_bar.h"
 
 namespace rangeline {
 namespace {
@@ -115,9 +116,17 @@ void CookAlongView::stopNumber(int number) {
     }
 }
 
-void CookAlongView::takeOffer() {
+void CookAlongView::leaveOut() {
     if (!service_.gains().empty() && !isSecondTouch()) {
         service_.record(live::Skipped{service_.gains().front().key});
+    }
+}
+
+void CookAlongView::plateLater() {
+    if (service_.isBehind() && !isSecondTouch()) {
+        constexpr std::int64_t minute = 60;
+        const std::int64_t minutes = (service_.outlook().behind.inSeconds() + minute - 1) / minute;
+        service_.record(live::ServedLater{Duration::minutes(minutes)});
     }
 }
 
@@ -165,7 +174,10 @@ void CookAlongView::keyPressEvent(QKeyEvent* event) {
             chooseBeside(1);
             break;
         case Qt::Key_L:
-            takeOffer();
+            leaveOut();
+            break;
+        case Qt::Key_P:
+            plateLater();
             break;
         case Qt::Key_F11:
             setWindowState(windowState() ^ Qt::WindowFullScreen);
@@ -208,7 +220,7 @@ void CookAlongView::tick() {
         range_->show(now);
     }
     showHead();
-    showOffer();
+    showOffers();
     showQuestion();
     showCards();
     showNext();
@@ -226,7 +238,7 @@ void CookAlongView::strike() {
 
 void CookAlongView::showHead() {
     headline_->setText(text_.headline(service_.outlook()));
-    const bool behind = service_.outlook().behind >= live::behindFrom;
+    const bool behind = service_.isBehind();
     if (headline_->property("behind").toBool() != behind) {
         headline_->setProperty("behind", behind);
         headline_->setStyleSheet(headline_->styleSheet());
@@ -244,13 +256,10 @@ void CookAlongView::showHead() {
     said_->setVisible(!said_->text().isEmpty());
 }
 
-void CookAlongView::showOffer() {
-    const bool any = !service_.gains().empty();
-    offer_->setVisible(any);
-    offerText_->setVisible(any);
-    if (any) {
-        offerText_->setText(text_.gain(service_.gains().front()));
-    }
+void CookAlongView::showOffers() {
+    const auto& gains = service_.gains();
+    leaveOut_->show(gains.empty() ? QString() : text_.gain(gains.front()));
+    later_->show(service_.isBehind() ? text_.serveLater(service_.outlook()) : QString());
 }
 
 void CookAlongView::showAlarms() {

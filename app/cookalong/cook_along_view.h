@@ -22,6 +22,7 @@ class QVBoxLayout;
 namespace rangeline {
 
 class LiveRange;
+class OfferBar;
 
 class CookAlongView : public QWidget {
     Q_OBJECT
@@ -61,7 +62,7 @@ class CookAlongView : public QWidget {
     void tick();    ///< after a second
     void strike();  ///< likewise
     void showHead();
-    void showOffer();
+    void showOffers();
     void showAlarms();
     void showCards();
     void showNext();
@@ -75,7 +76,8 @@ class CookAlongView : public QWidget {
     void press(const PlacementKey& key, CardPress press);
     void stop(const live::Timer& timer);
     void stopNumber(int number);
-    void takeOffer();
+    void leaveOut();
+    void plateLater();
     /// A second touch that lands on what has just moved under the finger.
     bool isSecondTouch();
     /// What the finger aimed at may stand elsewhere now.
@@ -95,8 +97,8 @@ class CookAlongView : public QWidget {
     QLabel* headline_ = nullptr;
     QLabel* clock_ = nullptr;
     QLabel* said_ = nullptr;
-    QLabel* offerText_ = nullptr;
-    QPushButton* offer_ = nullptr;
+    OfferBar* leaveOut_ = nullptr;
+    OfferBar* later_ = nullptr;
     QWidget* question_ = nullptr;
     QLabel* questionText_ = nullptr;
     QTimeEdit* questionTime_ = nullptr;

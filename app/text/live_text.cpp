@@ -212,4 +212,9 @@ QString LiveText::gain(const live::Gain& gain) const {
     return Text::tr("Leaving out “%1” gains %2").arg(name(gain.key), minutes(gain.by));
 }
 
+QString LiveText::serveLater(const live::Outlook& outlook) const {
+    return Text::tr("Plating at %1 instead, and nothing is rushed")
+        .arg(clock_.at(upToMinute(outlook.plating)));
+}
+
 }  // namespace rangeline

@@ -52,6 +52,11 @@ struct PlanReplaced {
         return a.change.changes == b.change.changes;
     }
 };
+/// Every plate is served so much later than planned, or than said before.
+struct ServedLater {
+    Duration by;  ///< > 0
+    friend bool operator==(const ServedLater&, const ServedLater&) = default;
+};
 /// The cook says which instant it is: that of the entry.
 struct ClockSet {
     friend bool operator==(const ClockSet&, const ClockSet&) = default;
@@ -65,7 +70,7 @@ struct Ended {
 };
 
 using Event = std::variant<Started, Done, MoreTime, NotReady, Skipped, AlarmFired, AlarmStopped,
-                           PlanReplaced, ClockSet, ClockNoted, Ended>;
+                           PlanReplaced, ServedLater, ClockSet, ClockNoted, Ended>;
 
 /// An event with the instant at which it happened and what the clocks said then.
 struct Entry {

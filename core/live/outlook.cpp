@@ -13,11 +13,12 @@ Outlook outlook(const Service& service, const Course& course) {
         if (known == service.works().end() || known->second.stage == Stage::Skipped) {
             continue;
         }
-        const Duration late = course.at(number, deadline.offset) - deadline.latest;
+        const Instant latest = deadline.latest + service.servedLater();
+        const Duration late = course.at(number, deadline.offset) - latest;
         found.plated &= known->second.stage == Stage::Done;
         if (first || late > found.behind) {
             found.behind = late;
-            found.plating = deadline.latest + std::max(late, Duration());
+            found.plating = latest + std::max(late, Duration());
             first = false;
         }
     }

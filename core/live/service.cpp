@@ -49,6 +49,7 @@ Service Service::copy() const {
     made.followed_ = std::make_unique<Plan>(followed_->lesson);
     made.works_ = works_;
     made.lastBell_ = lastBell_;
+    made.servedLater_ = servedLater_;
     made.ended_ = ended_;
     return made;
 }
@@ -227,6 +228,14 @@ bool Service::on(const PlanReplaced& event, Instant at) {
         followed_ = std::make_unique<Plan>(standing(at));
     }
     return !changed.empty();
+}
+
+bool Service::on(const live::ServedLater& event, Instant /*at*/) {
+    if (event.by <= Duration()) {
+        return false;
+    }
+    servedLater_ = servedLater_ + event.by;
+    return true;
 }
 
 bool Service::on(const ClockSet& /*event*/, Instant /*at*/) {

@@ -62,6 +62,8 @@ class Service {
     /// Requires a key of works().
     const Work& work(const PlacementKey& key) const { return works_.at(key); }
     bool hasEnded() const { return ended_; }
+    /// By how much every serving was put off, all told.
+    Duration servedLater() const { return servedLater_; }
 
     /// The same lesson with everything that runs lasting until `now` at least: as it stands then.
     Lesson standing(Instant now) const;
@@ -84,6 +86,7 @@ class Service {
     bool on(const AlarmFired& event, Instant at);
     bool on(const AlarmStopped& event, Instant at);
     bool on(const PlanReplaced& event, Instant at);
+    bool on(const live::ServedLater& event, Instant at);
     bool on(const ClockSet& event, Instant at);
     bool on(const ClockNoted& event, Instant at);
     bool on(const Ended& event, Instant at);
@@ -99,6 +102,7 @@ class Service {
     std::unique_ptr<Plan> followed_;
     std::map<PlacementKey, Work> works_;
     int lastBell_ = 0;  ///< not given again at once: a second press must not stop another alarm
+    Duration servedLater_;
     bool ended_ = false;
 };
 

@@ -89,6 +89,9 @@ void writeMore(QJsonObject& object, const Keyed& event) {
 void writeMore(QJsonObject& object, const PlanReplaced& event) {
     object["edits"] = text(writePart(EditsPart{event.change}));
 }
+void writeMore(QJsonObject& object, const ServedLater& event) {
+    object["seconds"] = qint64(event.by.inSeconds());
+}
 void writeMore(QJsonObject&, const ClockSet&) {}
 void writeMore(QJsonObject&, const ClockNoted&) {}
 void writeMore(QJsonObject&, const Ended&) {}
@@ -116,6 +119,10 @@ std::optional<Event> read(const QJsonObject& object, PlanReplaced event) {
     event.change = std::get<SetPlacements>(edits.value().front());
     return event;
 }
+std::optional<Event> read(const QJsonObject& object, ServedLater event) {
+    event.by = Duration::seconds(wholeOf(object, "seconds"));
+    return event;
+}
 std::optional<Event> read(const QJsonObject&, ClockSet event) {
     return event;
 }
@@ -127,9 +134,9 @@ std::optional<Event> read(const QJsonObject&, Ended event) {
 }
 
 /// In the order of Event.
-constexpr std::array names{"started",   "done",        "more-time",     "not-ready",
-                           "skipped",   "alarm-fired", "alarm-stopped", "plan-replaced",
-                           "clock-set", "clock-noted", "ended"};
+constexpr std::array names{"started",      "done",        "more-time",     "not-ready",
+                           "skipped",      "alarm-fired", "alarm-stopped", "plan-replaced",
+                           "served-later", "clock-set",   "clock-noted",   "ended"};
 static_assert(names.size() == std::variant_size_v<Event>);
 
 template <std::size_t i = 0>

@@ -83,6 +83,20 @@ TEST_F(CookAlongPageText, OffersToLeaveOutWhatGainsMostAndDoesItAtTheKey) {
     EXPECT_THAT(labels(), Contains(HasSubstr("on time")));
 }
 
+TEST_F(CookAlongPageText, OffersToPlateLaterAndHoldsTheRestAgainstThat) {
+    open();
+    passTo(-21);  // nothing has begun: the rice alone takes 25 minutes, then 5 to plate
+    EXPECT_THAT(labels(), Contains(HasSubstr("9 minutes behind")));
+    EXPECT_THAT(labels(), Contains(HasSubstr("instead, and nothing is rushed")));
+    press(Qt::Key_P);
+    EXPECT_THAT(labels(), Contains(HasSubstr("on time")));
+    EXPECT_THAT(labels(), Not(Contains(HasSubstr("instead"))));
+    openAgain();
+    EXPECT_THAT(labels(), Contains(HasSubstr("on time")));
+    press(Qt::Key_P);
+    EXPECT_EQ(service_->service().servedLater(), 10_min) << "there is nothing to put off";
+}
+
 TEST_F(CookAlongPageText, AsksForTheTimeWhereTheClockCannotBeBelievedAndRingsNothingUntilThen) {
     open();
     startAll();

@@ -48,6 +48,17 @@ TEST(LiveOutlook, AStepThatRunsOverPushesWhatFollows) {
     EXPECT_EQ(live::outlook(service, minute(-2)).behind, 8_min);
 }
 
+TEST(LiveOutlook, ALaterServingIsWhatPlatingIsThenHeldAgainst) {
+    live::Service service(twoSteps());
+    EXPECT_FALSE(service.apply(live::ServedLater{0_min}, minute(-21)));
+    ASSERT_TRUE(service.apply(live::ServedLater{3_min}, minute(-21)));
+    EXPECT_EQ(live::outlook(service, minute(-21)).behind, 1_min);
+    EXPECT_EQ(live::outlook(service, minute(-21)).plating, minute(4));
+    ASSERT_TRUE(service.apply(live::ServedLater{1_min}, minute(-21)));
+    EXPECT_EQ(live::outlook(service, minute(-21)).behind, 0_min);
+    EXPECT_EQ(live::outlook(service.copy(), minute(-21)).plating, minute(4));
+}
+
 TEST(LiveOutlook, IsOverOnceThePlatesAreDone) {
     live::Service service(twoSteps());
     service.apply(live::Done{key("simmer")}, minute(-10));

@@ -66,6 +66,7 @@ std::vector<live::Entry> everyEvent() {
         live::AlarmFired{step, 4},
         live::AlarmStopped{wash, 5},
         live::PlanReplaced{{{{step, moved}, {key("step-1"), std::nullopt}}}},
+        live::ServedLater{600_s},
         live::ClockSet(),
         live::ClockNoted(),
         live::Ended()};
