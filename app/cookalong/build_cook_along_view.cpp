@@ -42,8 +42,11 @@ void CookAlongView::buildHead(QVBoxLayout& column) {
     later_ = new OfferBar(tr("P  Plate later"), this);
     connect(leaveOut_, &OfferBar::taken, this, &CookAlongView::leaveOut);
     connect(later_, &OfferBar::taken, this, &CookAlongView::plateLater);
-    column.addWidget(leaveOut_);
-    column.addWidget(later_);
+    auto* offers = new QHBoxLayout;
+    offers->setSpacing(24);
+    offers->addWidget(leaveOut_, 1);
+    offers->addWidget(later_, 1);
+    column.addLayout(offers);
     alarmColumn_ = new QVBoxLayout;
     alarmColumn_->setSpacing(4);
     column.addLayout(alarmColumn_);
