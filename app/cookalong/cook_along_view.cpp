@@ -286,7 +286,8 @@ void CookAlongView::showAlarms() {
     }
 }
 
-/// What wants the cook first, longest due first; then what runs, soonest first.
+/// What wants the cook first, longest due first; then what runs, soonest first. Where nothing is to
+/// be begun, what comes next may be begun early.
 std::vector<PlacementKey> CookAlongView::keysNow() const {
     const Instant now = service_.session().instant();
     std::vector<std::tuple<bool, Instant, PlacementKey>> found;
@@ -299,8 +300,13 @@ std::vector<PlacementKey> CookAlongView::keysNow() const {
     }
     std::ranges::sort(found);
     std::vector<PlacementKey> keys;
+    bool anyWaits = false;
     for (auto& [calm, at, key] : found) {
+        anyWaits |= service_.service().work(key).stage == live::Stage::Waiting;
         keys.push_back(std::move(key));
+    }
+    if (const auto next = keysNext(); !anyWaits && !next.empty()) {
+        keys.push_back(next.front());
     }
     return keys;
 }
@@ -369,7 +375,10 @@ void CookAlongView::showCards() {
 }
 
 void CookAlongView::showNext() {
-    const auto keys = keysNext();
+    auto keys = keysNext();
+    std::erase_if(keys, [this](const PlacementKey& key) {
+        return std::ranges::find(shown_, key) != shown_.end();
+    });
     const Instant now = service_.session().instant();
     for (std::size_t i = 0; i < next_.size(); ++i) {
         if (i < keys.size()) {
