@@ -102,7 +102,7 @@ void CookAlongView::buildBody(QVBoxLayout& column) {
     cardColumn_->addStretch(1);
     scroll_->setWidget(cards);
     left->addWidget(scroll_, 1);
-    body->addLayout(left, 3);
+    body->addLayout(left, 5);
 
     auto* right = new QVBoxLayout;
     QLabel* rangeTitle = label("title");
@@ -118,7 +118,7 @@ void CookAlongView::buildBody(QVBoxLayout& column) {
         next_.push_back(label("next"));
         right->addWidget(next_.back());
     }
-    body->addLayout(right, 2);
+    body->addLayout(right, 3);
     column.addLayout(body, 1);
 }
 

@@ -32,7 +32,7 @@ QPushButton { background: @panel; color: @text; border: 2px solid @line; font-si
 QPushButton:focus { border: 4px solid @chosen; }
 QPushButton:pressed { background: @line; }
 QPushButton[usual="true"] { background: @chosen; color: @ground; border-color: @chosen;
-  font-weight: 600; min-width: @96px; }
+  font-weight: 600; }
 QPushButton[usual="true"]:focus { border: 4px solid @text; }
 QPushButton[role="stop"] { font-size: @26px; font-weight: 600; min-height: @58px;
   min-width: @140px; }

@@ -6,9 +6,12 @@
 #include <QMouseEvent>
 #include <QPainter>
 #include <QPainterPath>
+#include <algorithm>
 
 namespace rangeline {
 namespace {
+
+constexpr double widthAlone = 110;  // of the only button of a compact card, at scale 1
 
 QLabel* label(const char* role, QWidget* parent) {
     auto* made = new QLabel(parent);
@@ -114,6 +117,8 @@ void StepCardView::showButtons(bool onlyUsual) {
             it->setProperty("usual", press == usual);
             it->setStyleSheet(it->styleSheet());  // the rule for the property is looked at anew
         }
+        const int alone = qRound(widthAlone * scale_);
+        it->setMinimumWidth(onlyUsual ? std::max(alone, it->minimumSizeHint().width()) : 0);
     }
 }
 

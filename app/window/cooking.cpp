@@ -170,7 +170,10 @@ void Cooking::goOn(std::unique_ptr<live::ServiceFile> file) {
     const int damaged = file->damagedLines();
     const QString copy = QString::fromStdString(file->path()) + QStringLiteral(".damaged");
     service_ = std::make_unique<CookAlong>(std::move(file), clock_);
-    view_ = std::make_unique<CookAlongView>(*service_, locale_, [] { QApplication::beep(); });
+    view_ = std::make_unique<CookAlongView>(*service_, locale_, [this] {
+        QApplication::beep();
+        QApplication::alert(view_.get());  // where another window is in front
+    });
     connect(view_.get(), &CookAlongView::endWanted, this, &Cooking::end);
     connect(view_.get(), &CookAlongView::closed, this, [this] {
         Q_EMIT said(
