@@ -34,6 +34,7 @@ TEST_F(CookAlongPageText, SaysWhatIsDueNowAndWhatComesNext) {
     open();
     EXPECT_THAT(cardNames(), ElementsAre("Simmer the rice")) << "to be begun early";
     EXPECT_EQ(view_->cards().front()->card().state, CardState::Later);
+    EXPECT_THAT(labels(), Not(Contains("in 1 min: Simmer the rice"))) << "not said twice";
     EXPECT_THAT(labels(), Contains("in 1 min: Simmer the stock"));
     passTo(-40);
     EXPECT_THAT(cardNames(), ElementsAre("Simmer the rice", "Simmer the stock"));
