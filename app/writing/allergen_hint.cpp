@@ -13,9 +13,9 @@ namespace rangeline {
 AllergenHint::AllergenHint(QWidget* parent) : QWidget(parent), says_(new QLabel(this)) {
     says_->setWordWrap(true);
     says_->setTextFormat(Qt::PlainText);
-    auto* note = new QPushButton(tr("&Note them"), this);
+    auto* note = new QPushButton(tr("Note them"), this);
     note->setAccessibleName(tr("Note the suggested allergens"));
-    auto* leave = new QPushButton(tr("Not &these"), this);
+    auto* leave = new QPushButton(tr("Not these"), this);
     leave->setAccessibleName(tr("Leave the suggested allergens out"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);

@@ -6,6 +6,7 @@
 
 #include "writing/dish_changes.h"
 #include "writing/field_keys.h"
+#include "writing/field_values.h"
 #include "writing/leaving.h"
 #include "writing/terms_dialog.h"
 
@@ -85,6 +86,7 @@ void DishEditor::showTurned() {
     component_ = std::min(component_, dish_.components.size() - 1);
     name_->setText(QString::fromStdString(dish_.name));
     perCover_->setText(QString::fromStdString(dish_.perCover));
+    platesHold_->setText(fieldText(dish_.platesHold));
     const QSignalBlocker quiet(covers_);
     covers_->setValue(dish_.writtenFor);
     showAll();

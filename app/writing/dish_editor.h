@@ -63,6 +63,7 @@ class DishEditor : public QDialog {
     void rename(const QString& name);
     void remove();
     void askForTerms();
+    void takePlatesHold();
     void choose(std::optional<StepId> step, std::size_t component);
 
     Units units_;
@@ -74,6 +75,7 @@ class DishEditor : public QDialog {
     std::size_t component_ = 0;
     QLineEdit* name_ = nullptr;
     QSpinBox* covers_ = nullptr;
+    QLineEdit* platesHold_ = nullptr;
     QLineEdit* perCover_ = nullptr;
     DishOutline* outline_ = nullptr;
     StepPages* form_ = nullptr;

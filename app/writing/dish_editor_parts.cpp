@@ -2,6 +2,8 @@
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
 #include <QShortcut>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -9,6 +11,7 @@
 #include "writing/dish_changes.h"
 #include "writing/dish_editor.h"
 #include "writing/field_keys.h"
+#include "writing/field_values.h"
 
 namespace rangeline {
 
@@ -27,17 +30,37 @@ QWidget* DishEditor::makeHead() {
     perCover_->setAccessibleName(tr("Each cover gets"));
     perCover_->setPlaceholderText(tr("such as: one thigh, two spoons of glaze"));
     form->addRow(tr("&Name"), name_);
-    form->addRow(tr("&Covers"), covers_);
+    auto* line = new QHBoxLayout;
+    line->addWidget(covers_, 1);
+    platesHold_ = new QLineEdit(fieldText(dish_.platesHold), head);
+    platesHold_->setAccessibleName(tr("Plates may wait"));
+    setFieldKey(*platesHold_, "platesHold");
+    auto* wait = new QLabel(tr("Plates may &wait"), head);
+    wait->setBuddy(platesHold_);
+    line->addWidget(wait);
+    line->addWidget(platesHold_, 1);
+    form->addRow(tr("&Covers"), line);
     form->addRow(tr("&Each cover gets"), perCover_);
     connect(name_, &QLineEdit::editingFinished, this, [this] {
         change([this](Dish& dish) { dish.name = name_->text().trimmed().toStdString(); });
     });
     connect(covers_, &QSpinBox::valueChanged, this,
             [this](int covers) { change([covers](Dish& dish) { dish.writtenFor = covers; }); });
+    connect(platesHold_, &QLineEdit::editingFinished, this, &DishEditor::takePlatesHold);
     connect(perCover_, &QLineEdit::editingFinished, this, [this] {
         change([this](Dish& dish) { dish.perCover = perCover_->text().trimmed().toStdString(); });
     });
     return head;
+}
+
+void DishEditor::takePlatesHold() {
+    const auto hold = durationIn(platesHold_->text());
+    refused_ = hold ? QString() : tr("How long may plates wait? Write a time such as 5 min.");
+    if (hold && *hold != dish_.platesHold) {
+        change([&hold](Dish& dish) { dish.platesHold = *hold; });
+    } else {
+        judge();
+    }
 }
 
 QWidget* DishEditor::makeMiddle() {

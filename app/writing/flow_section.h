@@ -3,6 +3,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QListWidget>
+#include <QSpinBox>
 
 #include "writing/step_section.h"
 
@@ -18,14 +19,25 @@ class FlowSection : public StepSection {
     QString takeInto(Step& step) const override;
 
   private:
+    void addKeeping();
+    void addTicks();
     void fillUses(const Dish& dish, const Step& step);
+    void fillAheads(const Dish& dish, const Step& step);
+    void showKeeping(const Keeping& after);
+    void offerWhatFits();
     QString takeKeeping(Step& step) const;
+    QString takePlace(Keeping& after) const;
 
     QListWidget* uses_;
     QLineEdit* atRoom_;
     QLineEdit* cold_;
     QLineEdit* hot_;
     QComboBox* storage_;
+    QComboBox* place_;
+    QSpinBox* amount_;
+    QLineEdit* lowest_;
+    QLineEdit* highest_;
+    QComboBox* onlyIfAhead_;
     QCheckBox* ahead_;
     QCheckBox* plates_;
     QCheckBox* afterServing_;

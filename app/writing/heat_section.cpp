@@ -1,6 +1,7 @@
 #include "writing/heat_section.h"
 
 #include "model/equipment_kinds.h"
+#include "model/quantity_text.h"
 #include "text/words.h"
 #include "writing/field_keys.h"
 #include "writing/field_values.h"
@@ -32,6 +33,7 @@ HeatSection::HeatSection(Units units, QWidget* parent)
     level_->addItems(
         {{}, tr("low"), tr("medium-low"), tr("medium"), tr("medium-high"), tr("high")});
     connect(level_->lineEdit(), &QLineEdit::editingFinished, this, &StepSection::edited);
+    power_ = makeEdit(tr("Least power of the burner"), tr("any power"));
     lowest_ = makeEdit(tr("Oven, at least"), units == Units::UsCustomary ? tr("375") : tr("190"));
     highest_ = makeEdit(tr("Oven, at most"), tr("the same"));
     mode_ = makeChoice(tr("Oven mode"));
@@ -54,11 +56,12 @@ HeatSection::HeatSection(Units units, QWidget* parent)
     }
     setFieldKey(*ware_, "burner");  // a burner asks for a pan
     setFieldKey(*level_, "burner.level");
+    setFieldKey(*power_, "burner.leastPower");
     setFieldKey(*lowest_, "oven");
     setFieldKey(*width_, "wares[0].leastWidth");
     setFieldKey(*carriesOn_, "wares[0].carriesOn");
     form().addRow(tr("Cooked"), on_);
-    form().addRow(tr("Burner"), level_);
+    addLine(tr("Burner, of at least"), {level_, power_});
     addLine(tr("Oven from, to"), {lowest_, highest_, mode_});
     form().addRow(QString(), shut_);
     addLine(tr("In or on, at least wide"), {ware_, width_});
@@ -69,7 +72,9 @@ HeatSection::HeatSection(Units units, QWidget* parent)
 }
 
 void HeatSection::offerWhatFits() {
-    level_->setEnabled(on_->currentIndex() == OnBurner);
+    for (QWidget* field : std::initializer_list<QWidget*>{level_, power_}) {
+        field->setEnabled(on_->currentIndex() == OnBurner);
+    }
     for (QWidget* field : std::initializer_list<QWidget*>{lowest_, highest_, mode_, shut_}) {
         field->setEnabled(on_->currentIndex() == InOven);
     }
@@ -103,6 +108,9 @@ void HeatSection::showStep(const Dish& dish, const Step& step) {
     const auto* oven = std::get_if<OvenHeat>(&step.heat);
     on_->setCurrentIndex(burner != nullptr ? OnBurner : oven != nullptr ? InOven : WithoutHeat);
     level_->setEditText(burner != nullptr ? QString::fromStdString(burner->level) : QString());
+    power_->setText(burner != nullptr && burner->leastPower
+                        ? QString::fromStdString(toText(*burner->leastPower))
+                        : QString());
     lowest_->setText(oven != nullptr ? fieldText(oven->lowest, units()) : QString());
     const bool range = oven != nullptr && oven->highest != oven->lowest;
     highest_->setText(range ? fieldText(oven->highest, units()) : QString());
@@ -115,6 +123,22 @@ void HeatSection::showStep(const Dish& dish, const Step& step) {
     turnedOut_->setChecked(need.turnedOut);
     fillCarriers(dish, step);
     offerWhatFits();
+}
+
+QString HeatSection::takeBurner(Step& step) const {
+    const auto* before = std::get_if<BurnerHeat>(&step.heat);
+    BurnerHeat heat = before == nullptr ? BurnerHeat{} : *before;
+    heat.level = level_->currentText().trimmed().toStdString();
+    const std::string typed = power_->text().trimmed().toStdString();
+    const auto power = parsePower(typed);
+    if (!typed.empty() && !power.ok()) {
+        return tr(
+            "How strong must the burner be at least? Write a power such as 9000 Btu/h or "
+            "2000 W, or nothing.");
+    }
+    heat.leastPower = typed.empty() ? std::nullopt : std::optional(power.value());
+    step.heat = heat;
+    return {};
 }
 
 QString HeatSection::takeOven(Step& step) const {
@@ -140,13 +164,9 @@ QString HeatSection::takeHeat(Step& step) const {
         return takeOven(step);
     }
     if (on_->currentIndex() == OnBurner) {
-        const auto* before = std::get_if<BurnerHeat>(&step.heat);
-        BurnerHeat heat = before == nullptr ? BurnerHeat{} : *before;
-        heat.level = level_->currentText().trimmed().toStdString();
-        step.heat = heat;
-    } else {
-        step.heat = std::monostate();
+        return takeBurner(step);
     }
+    step.heat = std::monostate();
     return {};
 }
 

@@ -20,11 +20,13 @@ class HeatSection : public StepSection {
     void offerWhatFits();
     void fillCarriers(const Dish& dish, const Step& step);
     QString takeHeat(Step& step) const;
+    QString takeBurner(Step& step) const;
     QString takeOven(Step& step) const;
     QString takeWare(Step& step) const;
 
     QComboBox* on_;
     QComboBox* level_;
+    QLineEdit* power_;
     QLineEdit* lowest_;
     QLineEdit* highest_;
     QComboBox* mode_;

@@ -10,6 +10,8 @@ namespace rangeline {
 
 std::vector<Field<Tie>> tieFields(const StepNames& names);
 std::vector<Field<WareNeed>> wareFields(const StepNames& names, Units units);
+/// Shelf, counter, sink and the like, taken while the step goes on.
+std::vector<Field<PoolNeed>> poolFields();
 /// Attention of any form, one part after the other.
 std::vector<Field<Segment>> attentionFields();
 /// What can hurt, and who does it how.
@@ -24,6 +26,8 @@ struct Vocabulary {
     std::string keyOf(const QString& text) const;
     QString wordOf(const std::string& key) const;
 };
+/// What there is only so much of: shelf, counter, sink.
+Vocabulary poolWords();
 /// "milk, egg" as keys and back.
 std::vector<std::string> readList(const QString& text, const Vocabulary& words);
 QString listShown(const std::vector<std::string>& keys, const Vocabulary& words);

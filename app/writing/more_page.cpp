@@ -36,6 +36,7 @@ MorePage::MorePage(Units units, QWidget* parent) : QScrollArea(parent), units_(u
     connect(samePan_, &QPushButton::clicked, this, &MorePage::carryOn);
     column->addWidget(titled(tr("Pans, boards and tools"), wares_->widget()));
     column->addWidget(samePan_, 0, Qt::AlignLeft);
+    column->addWidget(titled(tr("Counter, shelf, sink and the like"), pools_->widget()));
     column->addWidget(titled(tr("What it needs, one after the other"), attention_->widget()));
     column->addWidget(titled(tr("What can hurt, and who does it"), form_->widget()));
     column->addStretch(1);
@@ -47,6 +48,15 @@ MorePage::MorePage(Units units, QWidget* parent) : QScrollArea(parent), units_(u
 
 MorePage::~MorePage() = default;
 
+template <class T>
+std::function<void(std::vector<T>)> MorePage::into(std::vector<T> Step::*list) {
+    return [this, list](std::vector<T> things) {
+        Step step = step_;
+        step.*list = std::move(things);
+        Q_EMIT edited(step);
+    };
+}
+
 void MorePage::makeTables(QWidget* inside) {
     constexpr int high = 122;
     wares_ = std::make_unique<TableOf<WareNeed>>(
@@ -56,26 +66,27 @@ void MorePage::makeTables(QWidget* inside) {
             need.kind = "bowl";
             return need;
         },
-        [this](std::vector<WareNeed> wares) {
-            Step step = step_;
-            step.wares = std::move(wares);
-            Q_EMIT edited(step);
-        });
+        into(&Step::wares));
+    pools_ = std::make_unique<TableOf<PoolNeed>>(
+        tr("Counter, shelf, sink and the like"), poolFields(), inside,
+        [](const std::vector<PoolNeed>&) {
+            return PoolNeed{PoolId{"counter"}, 1};
+        },
+        into(&Step::pools));
     attention_ = std::make_unique<TableOf<Segment>>(
         tr("What it needs, one after the other"), attentionFields(), inside,
         [](const std::vector<Segment>& others) {
             return Segment{Attention::Hands, {}, others.empty()};
         },
-        [this](std::vector<Segment> segments) {
-            Step step = step_;
-            step.segments = std::move(segments);
-            Q_EMIT edited(step);
-        });
+        into(&Step::segments));
     form_ = std::make_unique<FormOf<Step>>(moreFields(), 1, inside,
                                            [this](const Step& step) { Q_EMIT edited(step); });
     setFieldKey(wares_->table(), "wares");
+    setFieldKey(pools_->table(), "pools");
     setFieldKey(attention_->table(), "attention");
     wares_->table().setFixedHeight(high);
+    constexpr int lower = 92;
+    pools_->table().setFixedHeight(lower);
     attention_->table().setFixedHeight(high);
 }
 
@@ -85,6 +96,7 @@ void MorePage::showStep(const Dish& dish, const std::optional<StepId>& id) {
     if (step == nullptr || step->id != step_.id) {
         // What was not understood belongs to the other step.
         wares_->forgetMarks();
+        pools_->forgetMarks();
         attention_->forgetMarks();
         form_->forgetMarks();
     }
@@ -92,6 +104,7 @@ void MorePage::showStep(const Dish& dish, const std::optional<StepId>& id) {
     step_ = step == nullptr ? Step() : *step;
     wares_->setFields(wareFields(otherSteps(dish, step_.id), units_));
     wares_->show(step_.wares);
+    pools_->show(step_.pools);
     attention_->show(step_.segments);
     form_->show(step_);
     const Step* above = stepAbove(dish_, step_.id);

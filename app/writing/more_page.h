@@ -4,7 +4,9 @@
 
 #include <QPushButton>
 #include <QScrollArea>
+#include <functional>
 #include <memory>
+#include <vector>
 
 #include "model/dish.h"
 #include "model/lesson.h"
@@ -32,12 +34,16 @@ class MorePage : public QScrollArea {
 
   private:
     void makeTables(QWidget* inside);
+    /// The change of a step that a table of such things makes.
+    template <class T>
+    std::function<void(std::vector<T>)> into(std::vector<T> Step::*list);
     void carryOn();
 
     Units units_;
     Dish dish_;
     Step step_;
     std::unique_ptr<TableOf<WareNeed>> wares_;
+    std::unique_ptr<TableOf<PoolNeed>> pools_;
     std::unique_ptr<TableOf<Segment>> attention_;
     std::unique_ptr<FormOf<Step>> form_;
     QPushButton* samePan_ = nullptr;

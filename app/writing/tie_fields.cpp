@@ -27,10 +27,10 @@ FieldLook stepLook(const QString& title, const StepNames& names, int width) {
     return seen;
 }
 
-Vocabulary wareWords() {
+Vocabulary kindWords(EquipmentRole role) {
     Vocabulary words;
     for (const EquipmentKind& kind : equipmentKinds()) {
-        if (kind.role == EquipmentRole::Ware) {
+        if (kind.role == role) {
             words.keys.emplace_back(kind.key);
             words.words << QString::fromStdString(words.keys.back()).replace(u'-', u' ');
         }
@@ -38,16 +38,19 @@ Vocabulary wareWords() {
     return words;
 }
 
-Field<WareNeed> kindField() {
-    FieldLook seen = look(Text::tr("Pan or tool"), {}, 12);
-    seen.choices = wareWords().words;
+/// One of the vocabulary's; `keyIn` is the text of the thing that holds its key.
+template <class T, class KeyIn>
+Field<T> kindField(const QString& title, const Vocabulary& words, KeyIn keyIn) {
+    FieldLook seen = look(title, {}, 12);
+    seen.choices = words.words;
     seen.wanted = Text::tr("one of: %1").arg(seen.choices.join(QStringLiteral(", ")));
-    return {std::move(seen), [](const WareNeed& need) { return wareWords().wordOf(need.kind); },
-            [](WareNeed& need, const QString& text) {
-                const Vocabulary words = wareWords();
+    return {std::move(seen), [=](const T& need) { return words.wordOf(keyIn(need)); },
+            [=](T& need, const QString& text) {
                 const std::string key = words.keyOf(text);
                 const bool known = std::ranges::find(words.keys, key) != words.keys.end();
-                need.kind = known ? key : need.kind;
+                if (known) {
+                    keyIn(need) = key;
+                }
                 return known;
             }};
 }
@@ -80,10 +83,32 @@ std::optional<int> fewIn(const QString& text) {
     return whole && value >= 1 && value <= 50 ? std::optional(value) : std::nullopt;
 }
 
+QString endWord(StepEnd end) {
+    return end == StepEnd::Start ? Text::tr("start") : Text::tr("end");
+}
+
+/// From which end, to which end the wait is counted.
+Field<Tie> endField(const QString& title, StepEnd Tie::*member) {
+    FieldLook seen = look(title, Text::tr("start or end"), 7);
+    seen.choices = {endWord(StepEnd::Start), endWord(StepEnd::End)};
+    return {std::move(seen), [member](const Tie& tie) { return endWord(tie.*member); },
+            [member](Tie& tie, const QString& text) {
+                for (const StepEnd end : {StepEnd::Start, StepEnd::End}) {
+                    if (endWord(end).compare(text.trimmed(), Qt::CaseInsensitive) == 0) {
+                        tie.*member = end;
+                        return true;
+                    }
+                }
+                return false;
+            }};
+}
+
 }  // namespace
 
 std::vector<Field<WareNeed>> wareFields(const StepNames& names, Units units) {
-    return {kindField(),
+    return {kindField<WareNeed>(
+                Text::tr("Pan or tool"), kindWords(EquipmentRole::Ware),
+                [](auto& need) -> auto& { return need.kind; }),
             carriesOnField(names),
             valueField<WareNeed>(
                 look(Text::tr("Width"), Text::tr("a least width such as 10 in or 26 cm"), 7),
@@ -97,6 +122,19 @@ std::vector<Field<WareNeed>> wareFields(const StepNames& names, Units units) {
                 look(Text::tr("Count"), Text::tr("1 to 50"), 6), &WareNeed::count,
                 [](int value) { return QString::number(value); }, &fewIn),
             yesNoField<WareNeed>(Text::tr("Then free"), &WareNeed::turnedOut)};
+}
+
+Vocabulary poolWords() {
+    return kindWords(EquipmentRole::Pool);
+}
+
+std::vector<Field<PoolNeed>> poolFields() {
+    return {kindField<PoolNeed>(
+                Text::tr("Place or tap"), poolWords(),
+                [](auto& need) -> auto& { return need.pool.text; }),
+            valueField<PoolNeed>(
+                look(Text::tr("How much of it"), Text::tr("1 to 50"), 14), &PoolNeed::amount,
+                [](int value) { return QString::number(value); }, &fewIn)};
 }
 
 std::vector<Field<Tie>> tieFields(const StepNames& names) {
@@ -117,7 +155,9 @@ std::vector<Field<Tie>> tieFields(const StepNames& names) {
             optionalField<Tie>(
                 look(Text::tr("Within"), Text::tr("a time such as 20 min"), 8), &Tie::most,
                 [](Duration value) { return fieldText(value); }, &durationIn),
-            yesNoField<Tie>(Text::tr("By load"), &Tie::each)};
+            yesNoField<Tie>(Text::tr("By load"), &Tie::each),
+            endField(Text::tr("From its"), &Tie::fromEnd),
+            endField(Text::tr("To this one’s"), &Tie::toEnd)};
 }
 
 }  // namespace rangeline

@@ -14,13 +14,9 @@ Step& stepOf(Dish& dish, const StepId& id) {
     return dish.components[place->component].steps[place->step];
 }
 
-/// From the end of the one to the start of the other; links between other ends are none of these.
+/// From the end of the one to the start of the other, as food goes.
 bool joins(const Link& link, const StepId& from, const StepId& to) {
     return link.from == LinkPoint{from, StepEnd::End} && link.to == LinkPoint{to, StepEnd::Start};
-}
-
-bool arrivesAt(const Link& link, const StepId& to) {
-    return joins(link, link.from.step, to);
 }
 
 Tie tieOf(const Use& use, const std::vector<Link>& links, const StepId& to) {
@@ -34,10 +30,18 @@ Tie tieOf(const Use& use, const std::vector<Link>& links, const StepId& to) {
     return tie;
 }
 
+bool isAsFoodGoes(const Tie& tie) {
+    return tie.fromEnd == StepEnd::End && tie.toEnd == StepEnd::Start;
+}
+
+bool uses(const Step& step, const StepId& from) {
+    return std::ranges::find(step.uses, from, &Use::step) != step.uses.end();
+}
+
 Link linkOf(const Tie& tie, const StepId& to) {
     Link link;
-    link.from = {tie.from, StepEnd::End};
-    link.to = {to, StepEnd::Start};
+    link.from = {tie.from, tie.fromEnd};
+    link.to = {to, tie.toEnd};
     link.least = tie.least;
     link.most = tie.most;
     link.each = tie.each;
@@ -48,30 +52,32 @@ Link linkOf(const Tie& tie, const StepId& to) {
 
 std::vector<Tie> tiesOf(const Dish& dish, const StepId& id) {
     std::vector<Tie> ties;
-    for (const Use& use : findStep(dish, id)->uses) {
+    const Step& step = *findStep(dish, id);
+    for (const Use& use : step.uses) {
         ties.push_back(tieOf(use, dish.links, id));
     }
     for (const Link& link : dish.links) {
-        if (arrivesAt(link, id) &&
-            std::ranges::find(ties, link.from.step, &Tie::from) == ties.end()) {
-            ties.push_back({link.from.step, false, link.each, link.least, link.most});
+        const bool told = joins(link, link.from.step, id) && uses(step, link.from.step);
+        if (link.to.step == id && !told) {
+            ties.push_back({link.from.step, false, link.each, link.least, link.most, link.from.end,
+                            link.to.end});
         }
     }
     return ties;
 }
 
 Dish withTies(Dish dish, const StepId& id, const std::vector<Tie>& ties) {
-    std::vector<Use>& uses = stepOf(dish, id).uses;
-    uses.clear();
-    std::erase_if(dish.links, [&](const Link& link) { return arrivesAt(link, id); });
+    Step& step = stepOf(dish, id);
+    step.uses.clear();
+    std::erase_if(dish.links, [&](const Link& link) { return link.to.step == id; });
     for (const Tie& tie : ties) {
         if (tie.from.empty() || tie.from == id) {
             continue;
         }
-        if (tie.goesIn && std::ranges::find(uses, tie.from, &Use::step) == uses.end()) {
-            uses.push_back({tie.from, tie.each});
+        if (tie.goesIn && !uses(step, tie.from)) {
+            step.uses.push_back({tie.from, tie.each});
         }
-        if (!tie.goesIn || tie.least != Duration() || tie.most) {
+        if (!tie.goesIn || !isAsFoodGoes(tie) || tie.least != Duration() || tie.most) {
             dish.links.push_back(linkOf(tie, id));
         }
     }
@@ -79,9 +85,9 @@ Dish withTies(Dish dish, const StepId& id, const std::vector<Tie>& ties) {
 }
 
 Dish withUse(Dish dish, const StepId& id, const StepId& from) {
-    auto& uses = stepOf(dish, id).uses;
-    if (std::ranges::find(uses, from, &Use::step) == uses.end()) {
-        uses.push_back({from, false});
+    Step& step = stepOf(dish, id);
+    if (!uses(step, from)) {
+        step.uses.push_back({from, false});
     }
     return dish;
 }

@@ -16,12 +16,14 @@ struct Tie {
     bool each = false;  ///< batch by batch
     Duration least;
     std::optional<Duration> most;
+    StepEnd fromEnd = StepEnd::End;  ///< that the wait is counted from
+    StepEnd toEnd = StepEnd::Start;  ///< and to
 
     friend bool operator==(const Tie&, const Tie&) = default;
 };
 
 /// These require steps that are there.
-/// In the order of the uses, then of the links. Links between other ends are not among them.
+/// In the order of the uses, then of the links.
 std::vector<Tie> tiesOf(const Dish& dish, const StepId& step);
 /// The step waits for just these. A tie without a step, or to the step itself, is left out.
 Dish withTies(Dish dish, const StepId& step, const std::vector<Tie>& ties);

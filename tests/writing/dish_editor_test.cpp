@@ -12,6 +12,7 @@
 
 #include "book/judge.h"
 #include "support/focus_names.h"
+#include "text/words.h"
 #include "writing/dish_changes.h"
 
 namespace rangeline::test {
@@ -153,6 +154,52 @@ TEST_F(Editor, WhatWasTakenBackCanBeBroughtAgainUntilTheNextChange) {
     const Dish other = editor_.dish();
     editor_.redo();
     EXPECT_EQ(editor_.dish(), other);
+}
+
+TEST_F(Editor, WhatWaitsHotInAnOvenGetsAnOvenAndWhatWaitsColdAShelf) {
+    type("The next step", "Roast the squash");
+    choose("Waits", storageText(Storage::HotInOven));
+    ASSERT_TRUE(step(0).after.holdingHeat);
+    EXPECT_TRUE(keep().isEnabled());
+    type("Oven that keeps it hot, at least", "150");
+    EXPECT_EQ(step(0).after.holdingHeat->lowest, Temperature::fahrenheit(150));
+    choose("Waits", storageText(Storage::Cold));
+    EXPECT_FALSE(step(0).after.holdingHeat);
+    choose("What it takes up while it waits", "fridge shelf");
+    EXPECT_EQ(step(0).after.place, (PoolNeed{PoolId{"fridge-shelf"}, 1}));
+    EXPECT_TRUE(keep().isEnabled());
+}
+
+TEST_F(Editor, AStepOfABurnerSaysHowStrongItMustBe) {
+    type("The next step", "Sear the chops");
+    type("Least power of the burner", "9000 Btu/h");
+    const auto power = std::get<BurnerHeat>(step(0).heat).leastPower;
+    ASSERT_TRUE(power);
+    EXPECT_EQ(power->amount, 9000);
+    type("Least power of the burner", "strong");
+    EXPECT_FALSE(keep().isEnabled());
+    EXPECT_EQ(std::get<BurnerHeat>(step(0).heat).leastPower, power);
+    auto* field = findNamed<QLineEdit>(editor_, "Least power of the burner");
+    field->clear();
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_FALSE(std::get<BurnerHeat>(step(0).heat).leastPower);
+}
+
+TEST_F(Editor, AStepMayBeThereOnlyWhereAnotherWasDoneBefore) {
+    type("The next step", "Roast the squash");
+    type("The next step", "Warm it up again");
+    choose("Only where this step was done before", "Roast the squash");
+    EXPECT_EQ(step(1).onlyIfAhead, step(0).id);
+    choose("Only where this step was done before", "always");
+    EXPECT_FALSE(step(1).onlyIfAhead);
+}
+
+TEST_F(Editor, ADishSaysHowLongItsPlatesMayWait) {
+    type("Plates may wait", "3 min");
+    EXPECT_EQ(editor_.dish().platesHold, Duration::minutes(3));
+    type("Plates may wait", "a little");
+    EXPECT_EQ(editor_.dish().platesHold, Duration::minutes(3));
+    EXPECT_FALSE(keep().isEnabled());
 }
 
 TEST_F(Editor, AllergensThatANameSuggestsAreNotedOnlyWhereTheyAreAccepted) {

@@ -173,6 +173,33 @@ TEST_F(Pages, TheSamePanIsOneGesture) {
     EXPECT_FALSE(button->isEnabled()) << "nothing is above the first";
 }
 
+TEST_F(Pages, CountersAndSinksAreTypedWithHowMuchOfThem) {
+    openPage(1);
+    const QString places = "Counter, shelf, sink and the like";
+    type(places, 0, 0, "sink");
+    type(places, 0, 1, "2");
+    ASSERT_EQ(step(2).pools.size(), 1U);
+    EXPECT_EQ(step(2).pools[0], (PoolNeed{PoolId{"sink"}, 2}));
+    type(places, 0, 1, "none");
+    EXPECT_TRUE(isSaid("“none” is not understood"));
+    EXPECT_EQ(step(2).pools[0].amount, 2);
+}
+
+TEST_F(Pages, AWaitIsCountedFromTheEndsThatAreChosen) {
+    openPage(2);
+    const QString table = "What the step waits for";
+    type(table, 1, 0, "Slice the leeks");
+    findNamed<TextTable>(editor_, table)->item(1, 1)->setText({});
+    QApplication::processEvents();
+    type(table, 1, 5, "start");
+    type(table, 1, 2, "10");
+    const std::vector<Tie> ties = tiesOf(editor_.dish(), step(2).id);
+    ASSERT_EQ(ties.size(), 2U);
+    EXPECT_EQ(ties[1].fromEnd, StepEnd::Start);
+    EXPECT_EQ(ties[1].toEnd, StepEnd::Start);
+    EXPECT_EQ(ties[1].least, Duration::minutes(10));
+}
+
 TEST_F(Pages, AllergensAndDangersAreWrittenByName) {
     openPage(1);
     auto* allergens = findNamed<QLineEdit>(editor_, "Allergens");

@@ -35,14 +35,27 @@ TEST_F(Ties, FoodWaitsAndOtherLinksAreReadAndWrittenBackTheSame) {
     EXPECT_EQ(withTies(dish, dress, tiesOf(dish, dress)), dish);
 }
 
-TEST_F(Ties, LinksBetweenOtherEndsStay) {
+TEST_F(Ties, LinksBetweenOtherEndsAreReadAndWrittenBackTheSame) {
     Link together;
     together.from = {peel, StepEnd::Start};
     together.to = {dress, StepEnd::Start};
     dish.links = {together};
-    const Dish without = withTies(dish, dress, {});
-    EXPECT_EQ(without.links, (std::vector<Link>{together}));
-    EXPECT_TRUE(findStep(without, dress)->uses.empty());
+    const std::vector<Tie> ties = tiesOf(dish, dress);
+    ASSERT_EQ(ties.size(), 2U);
+    EXPECT_FALSE(ties[1].goesIn);
+    EXPECT_EQ(ties[1].fromEnd, StepEnd::Start);
+    EXPECT_EQ(withTies(dish, dress, ties), dish);
+    EXPECT_TRUE(withTies(dish, dress, {ties[0]}).links.empty());
+}
+
+TEST_F(Ties, FoodGoesInThoughTheWaitIsCountedFromAnotherEnd) {
+    Tie tie{boil, true, false, Duration::minutes(10), {}};
+    tie.fromEnd = StepEnd::Start;
+    const Dish written = withTies(dish, dress, {tie});
+    EXPECT_EQ(findStep(written, dress)->uses.size(), 1U);
+    ASSERT_EQ(written.links.size(), 1U);
+    EXPECT_EQ(written.links[0].from, (LinkPoint{boil, StepEnd::Start}));
+    EXPECT_EQ(withTies(written, dress, tiesOf(written, dress)), written);
 }
 
 TEST_F(Ties, ALineWithoutAStepOrToItselfIsNone) {
