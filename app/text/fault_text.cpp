@@ -1,6 +1,9 @@
 #include "text/fault_text.h"
 
 #include <QCoreApplication>
+#include <algorithm>
+#include <array>
+#include <string_view>
 
 namespace rangeline {
 
@@ -75,6 +78,44 @@ const char* patternOf(FaultCode code) {
     return "";
 }
 
+struct Reason {
+    std::string_view key;
+    const char* text;
+};
+
+/// Why a text cannot be used, or a step cannot carry on; keys of the model.
+constexpr std::array reasons = {
+    Reason{"too-long", QT_TRANSLATE_NOOP("Fault", "too long")},
+    Reason{"bad-character", QT_TRANSLATE_NOOP("Fault", "a character that cannot be shown")},
+    Reason{"not-a-temperature", QT_TRANSLATE_NOOP("Fault", "not a temperature")},
+    Reason{"not-an-amount", QT_TRANSLATE_NOOP("Fault", "not an amount")},
+    Reason{"not-a-unit", QT_TRANSLATE_NOOP("Fault", "not a unit")},
+    Reason{"not-a-duration", QT_TRANSLATE_NOOP("Fault", "not a duration")},
+    Reason{"not-a-length", QT_TRANSLATE_NOOP("Fault", "not a length")},
+    Reason{"not-a-volume", QT_TRANSLATE_NOOP("Fault", "not a volume")},
+    Reason{"not-a-power", QT_TRANSLATE_NOOP("Fault", "not a power")},
+    Reason{"not-a-date-and-time", QT_TRANSLATE_NOOP("Fault", "not a date and time")},
+    Reason{"not-a-time-zone", QT_TRANSLATE_NOOP("Fault", "not a time zone")},
+    Reason{"not-an-id", QT_TRANSLATE_NOOP("Fault", "not an id")},
+    Reason{"not-a-ware", QT_TRANSLATE_NOOP("Fault", "not a ware")},
+    Reason{"other-kind", QT_TRANSLATE_NOOP("Fault", "it has no ware of this kind")},
+    Reason{"other-count", QT_TRANSLATE_NOOP("Fault", "it has another count of them")},
+    Reason{"taken-already", QT_TRANSLATE_NOOP("Fault", "its ware is carried on already")},
+};
+
+/// The figure that is a key, told in words.
+void tellReason(Fault& fault) {
+    const std::size_t number = fault.code == FaultCode::CarriesOnUnlike ? 1 : 0;
+    const bool has = fault.code == FaultCode::BadText || number == 1;
+    if (!has || number >= fault.figures.size()) {
+        return;
+    }
+    const auto reason = std::ranges::find(reasons, fault.figures[number], &Reason::key);
+    if (reason != reasons.end()) {
+        fault.figures[number] = QCoreApplication::translate("Fault", reason->text).toStdString();
+    }
+}
+
 }  // namespace
 
 QString filledIn(const QString& pattern, const std::vector<std::string>& figures) {
@@ -93,8 +134,10 @@ QString filledIn(const QString& pattern, const std::vector<std::string>& figures
 }
 
 QString sentence(const Fault& fault) {
+    Fault told = fault;
+    tellReason(told);
     QString filled =
-        filledIn(QCoreApplication::translate("Fault", patternOf(fault.code)), fault.figures);
+        filledIn(QCoreApplication::translate("Fault", patternOf(told.code)), told.figures);
     if (fault.code == FaultCode::UnknownKey && fault.figures.size() > 1 &&
         !fault.figures[1].empty()) {
         filled += QCoreApplication::translate("Fault", "; did you mean “%1”?")

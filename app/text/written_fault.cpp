@@ -143,16 +143,16 @@ constexpr std::array sentences = {
     Sentence{FaultCode::DuplicateId, {}, WORD("the same is there twice")},
 };
 
-/// Said by the model as figures of a fault.
+/// Reasons that the model gives as figures, and what they mean to who writes.
 constexpr std::array reasons = {
-    Word{"it has no ware of this kind", WORD("it has none of this kind")},
-    Word{"it has another count of them", WORD("it has another number of them")},
-    Word{"its ware is carried on already", WORD("this step has it already")},
-    Word{"too long", WORD("it is too long")},
-    Word{"a character that cannot be shown", WORD("it has a character that cannot be shown")},
-    Word{"not a temperature", WORD("it is no whole degree")},
-    Word{"not an amount", WORD("it is no amount that can be measured")},
-    Word{"not a unit", WORD("it is no unit; begin with a letter")},
+    Word{"other-kind", WORD("it has none of this kind")},
+    Word{"other-count", WORD("it has another number of them")},
+    Word{"taken-already", WORD("this step has it already")},
+    Word{"too-long", WORD("it is too long")},
+    Word{"bad-character", WORD("it has a character that cannot be shown")},
+    Word{"not-a-temperature", WORD("it is no whole degree")},
+    Word{"not-an-amount", WORD("it is no amount that can be measured")},
+    Word{"not-a-unit", WORD("it is no unit; begin with a letter")},
 };
 
 #undef WORD

@@ -13,7 +13,7 @@
 namespace rangeline {
 
 /// A lesson that validate() accepts, or the first thing wrong with the text. Figure 0 of BadText
-/// says what is wrong ("not a duration"), figure 1 is the text found.
+/// says what is wrong ("not-a-duration"), figure 1 is the text found.
 Result<Lesson, Fault> readLesson(std::string_view bytes);
 /// Requires a lesson that validate() accepts.
 std::string writeLesson(const Lesson& lesson);

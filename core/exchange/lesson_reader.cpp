@@ -106,7 +106,7 @@ Result<Lesson, Fault> readLesson(std::string_view bytes) {
         return std::move(wrong.front());
     }
     if (!QTimeZone(QByteArray::fromStdString(lesson.head.zone)).isValid()) {
-        return Fault{FaultCode::BadText, "lesson.zone", {"not a time zone", lesson.head.zone}};
+        return Fault{FaultCode::BadText, "lesson.zone", {"not-a-time-zone", lesson.head.zone}};
     }
     return lesson;
 }

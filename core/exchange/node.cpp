@@ -54,7 +54,7 @@ std::string Node::text() const {
     }
     const QString text = value_.toString();
     if (hasLoneSurrogate(text)) {
-        report(FaultCode::BadText, {"a character that cannot be shown", {}});
+        report(FaultCode::BadText, {"bad-character", {}});
         return {};
     }
     return text.toStdString();

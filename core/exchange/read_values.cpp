@@ -167,7 +167,7 @@ void read(const Node& node, WareSpot& value) {
     const char* end = text.data() + text.size();
     const auto [stop, error] = std::from_chars(text.data() + space + 1, end, number);
     if (error != std::errc() || stop != end || number < 1) {
-        node.report(FaultCode::BadText, {"not a ware", excerpt(text)});
+        node.report(FaultCode::BadText, {"not-a-ware", excerpt(text)});
         return;
     }
     value.number = number - 1;

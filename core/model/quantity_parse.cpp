@@ -9,7 +9,7 @@
 namespace rangeline {
 namespace {
 
-/// What figure 0 of a BadText fault says the text should have been.
+/// Figure 0 of a BadText fault is the key of what the text should have been.
 Fault badText(const char* wanted, std::string_view text) {
     return {FaultCode::BadText, {}, {wanted, excerpt(text)}};
 }
@@ -122,7 +122,7 @@ Result<Tenths, Fault> parseTenths(std::string_view text) {
     constexpr std::int64_t millionthsInTenth = 100'000;
     const auto measured = parseMeasured(text);
     if (!measured || measured->millionths % millionthsInTenth != 0) {
-        return badText("not a temperature", text);
+        return badText("not-a-temperature", text);
     }
     const std::string_view unit = measured->unit;
     const bool fahrenheit = unit == "°F" || unit == "F";
@@ -195,7 +195,7 @@ Result<Duration, Fault> parseDuration(std::string_view text) {
     do {
         const auto number = cursor.whole();
         if (!number) {
-            return badText("not a duration", text);
+            return badText("not-a-duration", text);
         }
         const bool spaced = cursor.take(' ');
         const std::string_view word = cursor.word();
@@ -204,7 +204,7 @@ Result<Duration, Fault> parseDuration(std::string_view text) {
         }
         next = std::find_if(next, units.end(), [&](const auto& u) { return u.name == word; });
         if (!spaced || next == units.end()) {
-            return badText("not a duration", text);
+            return badText("not-a-duration", text);
         }
         seconds += *number * next->baseInStep;
         ++next;
@@ -232,7 +232,7 @@ Result<TemperatureDelta, Fault> parseTemperatureDelta(std::string_view text) {
 
 Result<Length, Fault> parseLength(std::string_view text) {
     constexpr std::array<UnitScale, 3> scales{{{"in", 100, 2540}, {"cm", 10, 100}, {"mm", 1, 1}}};
-    const auto nanometres = parseScaled(text, "not a length", scales, "in, cm, mm");
+    const auto nanometres = parseScaled(text, "not-a-length", scales, "in, cm, mm");
     if (!nanometres.ok()) {
         return nanometres.error();
     }
@@ -241,12 +241,12 @@ Result<Length, Fault> parseLength(std::string_view text) {
 
 Result<std::int64_t, Fault> parseVolume(std::string_view text) {
     constexpr std::array<UnitScale, 2> scales{{{"mL", 1'000'000, 1}, {"L", 1000, 1}}};
-    return parseScaled(text, "not a volume", scales, "mL, L");
+    return parseScaled(text, "not-a-volume", scales, "mL, L");
 }
 
 Result<Power, Fault> parsePower(std::string_view text) {
     constexpr std::array<UnitScale, 2> scales{{{"W", 1'000'000, 1}, {"Btu/h", 1'000'000, 1}}};
-    const auto amount = parseScaled(text, "not a power", scales, "W, Btu/h");
+    const auto amount = parseScaled(text, "not-a-power", scales, "W, Btu/h");
     if (!amount.ok()) {
         return amount.error();
     }
@@ -257,7 +257,7 @@ Result<Rational, Fault> parseRational(std::string_view text) {
     Cursor cursor(text);
     const auto value = takeRational(cursor);
     if (!value || !cursor.done()) {
-        return badText("not an amount", text);
+        return badText("not-an-amount", text);
     }
     return *value;
 }
@@ -270,11 +270,11 @@ Result<Amount, Fault> parseAmount(std::string_view text) {
         high = takeRational(cursor);
     }
     if (!high || (!cursor.done() && !cursor.take(' '))) {
-        return badText("not an amount", text);
+        return badText("not-an-amount", text);
     }
     const bool unitMissing = cursor.done() && text.ends_with(' ');
     if (unitMissing || (!cursor.done() && isDigit(cursor.rest().front()))) {
-        return badText("not an amount", text);
+        return badText("not-an-amount", text);
     }
     return Amount{*low, *high, std::string(cursor.rest())};
 }

@@ -122,11 +122,11 @@ void validateHead(ValueChecks& checks, const Lesson& lesson) {
     checks.text(place.key("name"), head.name);
     if (!isLocalTime(head.servingTime)) {
         checks.report(place.key("servingTime"), FaultCode::BadText,
-                      {"not a date and time", excerpt(head.servingTime)});
+                      {"not-a-date-and-time", excerpt(head.servingTime)});
     }
     if (!isZoneName(head.zone)) {
         checks.report(place.key("zone"), FaultCode::BadText,
-                      {"not a time zone", excerpt(head.zone)});
+                      {"not-a-time-zone", excerpt(head.zone)});
     }
     times(checks, place, head);
     crew(checks, place.key("crew"), lesson);

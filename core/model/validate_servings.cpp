@@ -25,7 +25,7 @@ void ingredient(ValueChecks& checks, const Place& place, const Ingredient& ingre
                    static_cast<unsigned char>(c) >= 0x80;
         };
         if (!unit.empty() && (!isLetter(unit.front()) || unit.back() == ' ')) {
-            checks.report(amount, FaultCode::BadText, {"not a unit", unit});
+            checks.report(amount, FaultCode::BadText, {"not-a-unit", unit});
         }
     }
     checks.text(place.key("cut"), ingredient.cut);

@@ -176,17 +176,17 @@ void StepChecks::carriesOn(const Place& at, const WareNeed& need) const {
     };
     const auto& had = before->step->wares;
     if (std::ranges::find(had, need.kind, &WareNeed::kind) == had.end()) {
-        unlike("it has no ware of this kind");
+        unlike("other-kind");
     } else if (std::ranges::none_of(had, [&](const WareNeed& other) {
                    return other.kind == need.kind && other.count == need.count;
                })) {
-        unlike("it has another count of them");
+        unlike("other-count");
     }
     const auto again = [&](const WareNeed& other) {
         return &other < &need && other.kind == need.kind && other.carriesOn == need.carriesOn;
     };
     if (std::ranges::any_of(step.wares, again)) {
-        unlike("its ware is carried on already");
+        unlike("taken-already");
     }
 }
 

@@ -63,7 +63,7 @@ void ValueChecks::temperature(const Place& place, Temperature value) {
                {exact ? toText(value, units_) : std::to_string(value.inCelsius()) + " °C",
                 toText(lowest, units_), toText(highest, units_)});
     } else if (!exact) {
-        report(place, FaultCode::BadText, {"not a temperature", std::to_string(value.inCelsius())});
+        report(place, FaultCode::BadText, {"not-a-temperature", std::to_string(value.inCelsius())});
     }
 }
 
@@ -76,7 +76,7 @@ void ValueChecks::difference(const Place& place, TemperatureDelta value) {
                {exact ? toText(value, units_) : std::to_string(value.inCelsius()) + " °C",
                 toText(least, units_), toText(most, units_)});
     } else if (!exact) {
-        report(place, FaultCode::BadText, {"not a temperature", std::to_string(value.inCelsius())});
+        report(place, FaultCode::BadText, {"not-a-temperature", std::to_string(value.inCelsius())});
     }
 }
 
@@ -95,18 +95,18 @@ void ValueChecks::fraction(const Place& place, const Rational& value) {
     if (value.num() < 0 || whole > highest) {
         report(place, FaultCode::OutOfRange, {std::to_string(whole), "0", std::to_string(highest)});
     } else if (value.den() > finest) {
-        report(place, FaultCode::BadText, {"not an amount", toText(value)});
+        report(place, FaultCode::BadText, {"not-an-amount", toText(value)});
     }
 }
 
 void ValueChecks::text(const Place& place, std::string_view value) {
     if (value.size() > longestText) {
-        report(place, FaultCode::BadText, {"too long", excerpt(value)});
+        report(place, FaultCode::BadText, {"too-long", excerpt(value)});
         return;
     }
     for (std::string_view rest = value; !rest.empty();) {
         if (!mayStandInText(takeCharacter(rest))) {
-            report(place, FaultCode::BadText, {"a character that cannot be shown", excerpt(value)});
+            report(place, FaultCode::BadText, {"bad-character", excerpt(value)});
             return;
         }
     }
@@ -120,7 +120,7 @@ void ValueChecks::texts(const Place& place, const std::vector<std::string>& valu
 
 void ValueChecks::id(const Place& place, std::string_view value) {
     if (value.empty() || value.size() > longestId || value.find(' ') != std::string_view::npos) {
-        report(place, FaultCode::BadText, {"not an id", excerpt(value)});
+        report(place, FaultCode::BadText, {"not-an-id", excerpt(value)});
     } else {
         text(place, value);
     }

@@ -131,7 +131,7 @@ TEST(BadLesson, DurationsOutsideReasonAreRefused) {
     EXPECT_EQ(faultAfter("\"time\": \"10 min\"", "\"time\": \"999999999 h\"").code,
               FaultCode::OutOfRange);
     EXPECT_EQ(faultAfter("\"time\": \"10 min\"", "\"time\": \"99999999999999999999 h\""),
-              (Fault{FaultCode::BadText, time, {"not a duration", "99999999999999999999 h"}}));
+              (Fault{FaultCode::BadText, time, {"not-a-duration", "99999999999999999999 h"}}));
     EXPECT_EQ(faultAfter("\"time\": \"10 min\"", "\"time\": \"NaN\"").code, FaultCode::BadText);
     EXPECT_EQ(faultAfter("\"time\": \"10 min\"", "\"time\": 10").code, FaultCode::WrongType);
 }
@@ -172,7 +172,7 @@ TEST(BadLesson, OddNumbersAreRefused) {
 TEST(BadLesson, OddCharactersAreRefused) {
     const auto zone = [](const char* text) { return faultAfter("Europe/Madrid", text); };
     EXPECT_EQ(zone("Europe/Atlantis"),
-              (Fault{FaultCode::BadText, "lesson.zone", {"not a time zone", "Europe/Atlantis"}}));
+              (Fault{FaultCode::BadText, "lesson.zone", {"not-a-time-zone", "Europe/Atlantis"}}));
     EXPECT_EQ(zone("\\ud800").code, FaultCode::BadText);
     EXPECT_EQ(faultAfter("\"carrots\"", "\"car\\u0000rots\"").code, FaultCode::BadText);
     EXPECT_EQ(faultAfter("\"carrots\"", "\"car\trots\"").place,
@@ -203,7 +203,7 @@ TEST(BadLesson, PlacementsAreCountedAsTheFileHasThem) {
     EXPECT_EQ(placed(R"([{"step": "roast", "start": "0 min", "batch": 0}])"),
               (Fault{FaultCode::BadNumber, "placements[0].batch", {"0", "1 or more"}}));
     EXPECT_EQ(placed(R"([{"step": "roast", "start": "0 min", "wares": ["pan two"]}])"),
-              (Fault{FaultCode::BadText, "placements[0].wares[0]", {"not a ware", "pan two"}}));
+              (Fault{FaultCode::BadText, "placements[0].wares[0]", {"not-a-ware", "pan two"}}));
 }
 
 TEST(BadLesson, LongListsAreRefused) {

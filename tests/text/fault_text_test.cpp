@@ -24,6 +24,15 @@ TEST(FaultText, SaysWhereAndWhat) {
     EXPECT_EQ(sentence({FaultCode::EmptyFile, "", {}}), "the file is empty");
 }
 
+TEST(FaultText, TellsTheKeysOfReasonsInWords) {
+    EXPECT_EQ(sentence({FaultCode::BadText, "lesson.zone", {"not-a-time-zone", "Here"}}),
+              "lesson.zone: this text cannot be used: not a time zone");
+    EXPECT_EQ(sentence({FaultCode::CarriesOnUnlike, "", {"sear", "other-count"}}),
+              "it cannot carry on from “sear”: it has another count of them");
+    EXPECT_EQ(sentence({FaultCode::CarriesOnUnlike, "", {"too-long", "other-kind"}}),
+              "it cannot carry on from “too-long”: it has no ware of this kind");
+}
+
 TEST(FaultText, OffersTheNearestKey) {
     EXPECT_EQ(sentence({FaultCode::UnknownKey, "kitchen", {"oven", "ovens"}}),
               "kitchen: “oven” is not known here; did you mean “ovens”?");

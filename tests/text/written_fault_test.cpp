@@ -15,11 +15,10 @@ TEST(WrittenFault, SpeaksOfStepsByTheirNames) {
     EXPECT_EQ(writtenSentence({FaultCode::CycleInSteps, "x", {"step-1 > step-2 > step-1"}}, nameOf),
               "these wait for each other in a circle: “Sear the roots” → “Glaze them” → “Sear the "
               "roots”; take one of them out");
-    EXPECT_EQ(writtenSentence({FaultCode::CarriesOnUnlike,
-                               "x.wares[0].carriesOn",
-                               {"step-1", "it has no ware of this kind"}},
-                              nameOf),
-              "it cannot go on in the pan of “Sear the roots”: it has none of this kind");
+    EXPECT_EQ(
+        writtenSentence(
+            {FaultCode::CarriesOnUnlike, "x.wares[0].carriesOn", {"step-1", "other-kind"}}, nameOf),
+        "it cannot go on in the pan of “Sear the roots”: it has none of this kind");
 }
 
 TEST(WrittenFault, HasNoKeysOfTheFileInIt) {
