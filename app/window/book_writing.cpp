@@ -125,19 +125,19 @@ void BookWriting::keepTerms(const OwnTerms& terms) {
 }
 
 void BookWriting::writeDish() {
-    writeDishOf({});
+    const auto write = [this](const DraftKey& key) { writeDishOf(key); };
+    beginOrGoOn<Dish>(DraftSort::Dish, tr("A new dish"), write, write);
 }
 
 void BookWriting::changeDish(ItemId item) {
-    writeDishOf(item);
+    writeDishOf({DraftSort::Dish, item});
 }
 
-void BookWriting::writeDishOf(std::optional<ItemId> item) {
+void BookWriting::writeDishOf(const DraftKey& key) {
     const Dish fresh = newDish(tr("New dish").toStdString());
-    open<DishEditor, Dish>({DraftSort::Dish, item},
-                           [item, fresh](Book& book) -> Result<Dish, BookFault> {
-                               return item ? book.dish(*item) : Result<Dish, BookFault>(fresh);
-                           });
+    open<DishEditor, Dish>(key, [item = key.item, fresh](Book& book) -> Result<Dish, BookFault> {
+        return item ? book.dish(*item) : Result<Dish, BookFault>(fresh);
+    });
 }
 
 void BookWriting::keepBy(const std::function<std::optional<BookFault>(Book&)>& write,
@@ -183,6 +183,13 @@ void BookWriting::keep(const Kitchen& kitchen, const DraftKey& key) {
 }
 
 void BookWriting::writeKitchen() {
+    beginOrGoOn<Kitchen>(
+        DraftSort::Kitchen, tr("A new kitchen"),
+        [this](const DraftKey& key) { writeKitchenOf(key); },
+        [this](const DraftKey& key) { beginKitchen(key); });
+}
+
+void BookWriting::beginKitchen(const DraftKey& key) {
     QStringList names;
     for (const StartingKitchen& each : startingKitchens()) {
         names << QString::fromStdString(each.make().name);
@@ -193,21 +200,21 @@ void BookWriting::writeKitchen() {
         tr("Which is nearest to yours? All of it can be changed."), names, 0, false, &chosen);
     if (chosen) {
         const auto number = static_cast<std::size_t>(names.indexOf(name));
-        openKitchen({}, startingKitchens()[number].make());
+        openKitchen(key, startingKitchens()[number].make());
     }
 }
 
 void BookWriting::changeKitchen(ItemId item) {
-    writeKitchenOf(item);
+    writeKitchenOf({DraftSort::Kitchen, item});
 }
 
-void BookWriting::writeKitchenOf(std::optional<ItemId> item) {
-    openKitchen(item, startingKitchens().front().make());
+void BookWriting::writeKitchenOf(const DraftKey& key) {
+    openKitchen(key, startingKitchens().front().make());
 }
 
-void BookWriting::openKitchen(std::optional<ItemId> item, const Kitchen& fresh) {
+void BookWriting::openKitchen(const DraftKey& key, const Kitchen& fresh) {
     open<KitchenEditor, Kitchen>(
-        {DraftSort::Kitchen, item}, [item, fresh](Book& book) -> Result<Kitchen, BookFault> {
+        key, [item = key.item, fresh](Book& book) -> Result<Kitchen, BookFault> {
             return item ? book.kitchen(*item) : Result<Kitchen, BookFault>(fresh);
         });
 }

@@ -33,9 +33,17 @@ class BookWriting : public QObject {
     void lookForInterrupted();
     void offerInterrupted(const DraftKey& key);
     std::optional<bool> asksToGoOn(const std::string& name);
-    void writeDishOf(std::optional<ItemId> item);
-    void writeKitchenOf(std::optional<ItemId> item);
-    void openKitchen(std::optional<ItemId> item, const Kitchen& fresh);
+    /// Goes on with one that was begun, or begins another; `fresh` is what that is called.
+    template <class Part>
+    void beginOrGoOn(DraftSort sort, const QString& fresh,
+                     const std::function<void(const DraftKey&)>& goOn,
+                     const std::function<void(const DraftKey&)>& begin);
+    std::optional<DraftKey> asksWhich(const std::vector<NewDraft>& drafts, DraftSort sort,
+                                      const QString& fresh);
+    void writeDishOf(const DraftKey& key);
+    void beginKitchen(const DraftKey& key);
+    void writeKitchenOf(const DraftKey& key);
+    void openKitchen(const DraftKey& key, const Kitchen& fresh);
     template <class Editor, class Part, class Make>
     void open(const DraftKey& key, Make make);
     template <class Editor, class Part>

@@ -1,5 +1,6 @@
 #include "window/drafts.h"
 
+#include <algorithm>
 #include <charconv>
 
 #include "book/library.h"
@@ -10,10 +11,13 @@ namespace {
 
 constexpr const char* beingWritten = "draft being written";
 
-/// "draft dish", "draft dish 12"
+/// "draft dish" of the first new one, "draft dish new 2", "draft dish 12" of an item
 std::string nameOf(const DraftKey& key) {
     std::string name = key.sort == DraftSort::Dish ? "draft dish" : "draft kitchen";
-    return key.item ? name + ' ' + std::to_string(key.item->number) : name;
+    if (key.item) {
+        return name + ' ' + std::to_string(key.item->number);
+    }
+    return key.number == 1 ? name : name + " new " + std::to_string(key.number);
 }
 
 std::optional<DraftKey> keyOf(const std::string& name) {
@@ -23,6 +27,12 @@ std::optional<DraftKey> keyOf(const std::string& name) {
         if (name == stem) {
             return key;
         }
+        for (key.number = 2; key.number <= mostNewDrafts; ++key.number) {
+            if (name == nameOf(key)) {
+                return key;
+            }
+        }
+        key.number = 1;
         if (name.starts_with(stem + ' ')) {
             ItemId item;
             const char* end = name.data() + name.size();
@@ -54,6 +64,26 @@ std::optional<Part> readDraft(Book& book, const DraftKey& key) {
     return part.ok() ? std::optional(std::move(part.value())) : std::nullopt;
 }
 
+template <class Part>
+std::vector<NewDraft> newDrafts(Book& book, DraftSort sort) {
+    std::vector<NewDraft> drafts;
+    for (int number = 1; number <= mostNewDrafts; ++number) {
+        const DraftKey key{sort, {}, number};
+        if (const auto part = readDraft<Part>(book, key)) {
+            drafts.push_back({key, part->name});
+        }
+    }
+    return drafts;
+}
+
+std::optional<DraftKey> freeDraft(const std::vector<NewDraft>& drafts, DraftSort sort) {
+    DraftKey key{sort, {}};
+    while (std::ranges::find(drafts, key, &NewDraft::key) != drafts.end()) {
+        ++key.number;
+    }
+    return key.number <= mostNewDrafts ? std::optional(key) : std::nullopt;
+}
+
 std::optional<BookFault> forgetDraft(Book& book, const DraftKey& key) {
     const auto text = setting(book, nameOf(key));
     const bool any = text.ok() && !text.value().empty();
@@ -73,5 +103,7 @@ template std::optional<BookFault> keepDraft(Book&, const DraftKey&, const Dish&)
 template std::optional<BookFault> keepDraft(Book&, const DraftKey&, const Kitchen&);
 template std::optional<Dish> readDraft(Book&, const DraftKey&);
 template std::optional<Kitchen> readDraft(Book&, const DraftKey&);
+template std::vector<NewDraft> newDrafts<Dish>(Book&, DraftSort);
+template std::vector<NewDraft> newDrafts<Kitchen>(Book&, DraftSort);
 
 }  // namespace rangeline

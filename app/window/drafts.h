@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "book/book.h"
 #include "model/lesson.h"
@@ -15,7 +16,22 @@ enum class DraftSort : std::uint8_t { Dish, Kitchen };
 struct DraftKey {
     DraftSort sort = DraftSort::Dish;
     std::optional<ItemId> item;
+    int number = 1;  ///< of several that are new
+
+    friend bool operator==(const DraftKey&, const DraftKey&) = default;
 };
+/// So many new ones of a sort can be begun at a time.
+constexpr int mostNewDrafts = 20;
+
+struct NewDraft {
+    DraftKey key;
+    std::string name;
+};
+/// The new ones that were begun and are not kept yet. On the book's thread.
+template <class Part>
+std::vector<NewDraft> newDrafts(Book& book, DraftSort sort);
+/// The first key that none of them has; nothing where there are too many.
+std::optional<DraftKey> freeDraft(const std::vector<NewDraft>& drafts, DraftSort sort);
 
 /// For Dish and Kitchen, which may be unfinished. On the book's thread.
 template <class Part>

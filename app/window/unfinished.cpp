@@ -1,7 +1,9 @@
 // Drafts of the book: what is asked about them.
 
+#include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
+#include <algorithm>
 
 #include "window/book_writing.h"
 
@@ -33,7 +35,7 @@ void BookWriting::offerInterrupted(const DraftKey& key) {
     connect(box, &QMessageBox::finished, this, [this, box, goOn, dish, key] {
         if (box->clickedButton() == goOn) {
             goingOn_ = true;
-            dish ? writeDishOf(key.item) : writeKitchenOf(key.item);
+            dish ? writeDishOf(key) : writeKitchenOf(key);
         } else {
             desk_.change(&endDraft);
         }
@@ -52,6 +54,56 @@ std::optional<bool> BookWriting::asksToGoOn(const std::string& name) {
     box.exec();
     const QAbstractButton* clicked = box.clickedButton();
     return clicked == goOn || clicked == anew ? std::optional(clicked == goOn) : std::nullopt;
+}
+
+template <class Part>
+void BookWriting::beginOrGoOn(DraftSort sort, const QString& fresh,
+                              const std::function<void(const DraftKey&)>& goOn,
+                              const std::function<void(const DraftKey&)>& begin) {
+    desk_.book()->ask(
+        [sort](Book& book) { return newDrafts<Part>(book, sort); },
+        [this, sort, fresh, goOn, begin](const std::vector<NewDraft>& drafts) {
+            const auto key = drafts.empty() ? DraftKey{sort, {}} : asksWhich(drafts, sort, fresh);
+            if (!key) {
+                return;
+            }
+            const auto begun = std::ranges::find(drafts, *key, &NewDraft::key);
+            goingOn_ = begun != drafts.end();
+            goingOn_ ? goOn(*key) : begin(*key);
+        });
+}
+
+template void BookWriting::beginOrGoOn<Dish>(DraftSort, const QString&,
+                                             const std::function<void(const DraftKey&)>&,
+                                             const std::function<void(const DraftKey&)>&);
+template void BookWriting::beginOrGoOn<Kitchen>(DraftSort, const QString&,
+                                                const std::function<void(const DraftKey&)>&,
+                                                const std::function<void(const DraftKey&)>&);
+
+/// Which of those begun, or another; nothing where the question is left.
+std::optional<DraftKey> BookWriting::asksWhich(const std::vector<NewDraft>& drafts, DraftSort sort,
+                                               const QString& fresh) {
+    QStringList choices;
+    for (const NewDraft& draft : drafts) {
+        choices << tr("Go on with “%1”").arg(QString::fromStdString(draft.name));
+    }
+    const auto free = freeDraft(drafts, sort);
+    if (free) {
+        choices << fresh;
+    }
+    // Names may be there twice: the place in the list tells which one is meant.
+    for (int number = 0; number < choices.size(); ++number) {
+        choices[number] = tr("%1. %2").arg(number + 1).arg(choices[number]);
+    }
+    bool chosen = false;
+    const QString choice = QInputDialog::getItem(
+        &window_, tr("Not finished"), tr("These were begun and are not kept in the book yet."),
+        choices, 0, false, &chosen);
+    if (!chosen) {
+        return std::nullopt;
+    }
+    const auto number = static_cast<std::size_t>(choices.indexOf(choice));
+    return number < drafts.size() ? std::optional(drafts[number].key) : free;
 }
 
 }  // namespace rangeline

@@ -54,6 +54,33 @@ TEST_F(Drafts, WhatIsForgottenIsGone) {
     EXPECT_FALSE(readDraft<Dish>(*book_, fresh_));
 }
 
+TEST_F(Drafts, EveryNewDishHasItsOwn) {
+    const DraftKey second{DraftSort::Dish, {}, 2};
+    Dish other = unfinishedDish();
+    other.name = "Leeks";
+    ASSERT_FALSE(keepDraft(*book_, fresh_, unfinishedDish()));
+    const auto one = newDrafts<Dish>(*book_, DraftSort::Dish);
+    ASSERT_EQ(one.size(), 1U);
+    EXPECT_EQ(freeDraft(one, DraftSort::Dish), second);
+    ASSERT_FALSE(keepDraft(*book_, second, other));
+    EXPECT_EQ(interruptedDraft(*book_), second);
+    const auto both = newDrafts<Dish>(*book_, DraftSort::Dish);
+    ASSERT_EQ(both.size(), 2U);
+    EXPECT_EQ(both[1].name, "Leeks");
+    EXPECT_EQ(readDraft<Dish>(*book_, fresh_), unfinishedDish());
+    ASSERT_FALSE(forgetDraft(*book_, fresh_));
+    EXPECT_EQ(freeDraft(newDrafts<Dish>(*book_, DraftSort::Dish), DraftSort::Dish), fresh_);
+    EXPECT_TRUE(newDrafts<Kitchen>(*book_, DraftSort::Kitchen).empty());
+}
+
+TEST_F(Drafts, ThereAreOnlySoManyNewOnes) {
+    std::vector<NewDraft> drafts;
+    for (int number = 1; number <= mostNewDrafts; ++number) {
+        drafts.push_back({{DraftSort::Dish, {}, number}, {}});
+    }
+    EXPECT_FALSE(freeDraft(drafts, DraftSort::Dish));
+}
+
 TEST_F(Drafts, TheOneBeingWrittenIsKnownUntilItsEnd) {
     EXPECT_FALSE(interruptedDraft(*book_));
     const Kitchen kitchen = startingKitchens().front().make();
