@@ -57,6 +57,8 @@ constexpr std::array explainOptions = {
 constexpr std::array rehearseOptions = {
     Option{"--runs", "N", QT_TRANSLATE_NOOP("Command", "how many times (10000 unless given)")},
     Option{"--seed", "N", QT_TRANSLATE_NOOP("Command", "other lengths (1 unless given)")},
+    Option{"--changes", nullptr,
+           QT_TRANSLATE_NOOP("Command", "try which one change helps most: a pan, a burner, ...")},
     units,
     json,
 };

@@ -23,12 +23,32 @@ Interval inMinutes(Instant early, Instant late) {
             Instant::atSeconds(down(late.inSeconds() + minute - 1))};
 }
 
-/// Whole minutes, upwards.
-Duration inMinutes(Duration length) {
-    return Duration::minutes((length.inSeconds() + 59) / 60);
+/// "on time", "4 min early", "12 min late", to the nearest minute.
+QString latenessText(Duration late, const QLocale& locale) {
+    constexpr double minute = 60;
+    const auto minutes =
+        Duration::minutes(std::lround(static_cast<double>(late.inSeconds()) / minute));
+    if (minutes == Duration()) {
+        return Text::tr("just on time");
+    }
+    return minutes < Duration() ? Text::tr("%1 early").arg(durationText(-minutes, locale))
+                                : Text::tr("%1 late").arg(durationText(minutes, locale));
 }
 
 }  // namespace
+
+Duration wholeMinutes(Duration length) {
+    return Duration::minutes((length.inSeconds() + 59) / 60);
+}
+
+QString spreadText(const Rehearsal& rehearsal, const QLocale& locale) {
+    constexpr double early = 0.1;
+    constexpr double late = 0.9;
+    const QString first = latenessText(rehearsal.latenessIn(early), locale);
+    const QString last = latenessText(rehearsal.latenessIn(late), locale);
+    return first == last ? Text::tr("In 80 of 100 plating is done %1.").arg(first)
+                         : Text::tr("In 80 of 100 plating is done from %1 to %2.").arg(first, last);
+}
 
 QString chanceText(const Rehearsal& rehearsal) {
     return Text::tr("Plating is on time in %1 of 100 rehearsals.")
@@ -36,7 +56,7 @@ QString chanceText(const Rehearsal& rehearsal) {
 }
 
 QString earlierText(const Rehearsal& rehearsal, const QLocale& locale) {
-    const auto earlier = [&](double chance) { return inMinutes(rehearsal.earlierFor(chance)); };
+    const auto earlier = [&](double chance) { return wholeMinutes(rehearsal.earlierFor(chance)); };
     constexpr double eighty = 0.8;
     constexpr double ninety = 0.9;
     constexpr double ninetyFive = 0.95;

@@ -12,6 +12,10 @@ namespace rangeline {
 
 /// "Plating is on time in 63 of 100 rehearsals."
 QString chanceText(const Rehearsal& rehearsal);
+/// Rounded up.
+Duration wholeMinutes(Duration length);
+/// "In 80 of 100 plating is done between 4 min early and 12 min late."
+QString spreadText(const Rehearsal& rehearsal, const QLocale& locale);
 /// "Begin 6 min earlier for 80 in 100, 9 min for 90, 12 min for 95."
 QString earlierText(const Rehearsal& rehearsal, const QLocale& locale);
 

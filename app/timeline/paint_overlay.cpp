@@ -140,6 +140,11 @@ void paintOverlay(const PaintJob& job, const TimelineOverlay& overlay, Picture& 
     for (const TimelineLink& link : overlay.links) {
         paintLink(job, link, out);
     }
+    for (const SpreadMark& spread : overlay.spreads) {
+        if (const BlockBox* box = mainBox(job, spread.item)) {
+            paintSpread(job, *box, spread, out);
+        }
+    }
     for (const Ghost& ghost : overlay.ghosts) {
         paintGhost(job, ghost, out);
     }

@@ -28,6 +28,13 @@ struct TimelineLink {
     bool holds = false;  ///< keeps the selected one from moving later
 };
 
+/// When an item begins and ends in rehearsals: in 80 of 100 between early and late.
+struct SpreadMark {
+    int item = 0;
+    Instant beginEarly, beginLate;
+    Instant endEarly, endMiddle, endLate;
+};
+
 /// What the person at the screen is doing; nothing of it appears on paper.
 struct TimelineOverlay {
     std::vector<int> selected;  ///< items whose blocks are lit
@@ -36,6 +43,7 @@ struct TimelineOverlay {
     std::vector<TimelineLink> links;
     std::optional<int> reachOf;  ///< item whose minutes to spare are shown
     std::vector<Ghost> ghosts;
+    std::vector<SpreadMark> spreads;
 };
 
 /// References must outlive the calls.

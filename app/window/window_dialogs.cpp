@@ -6,11 +6,28 @@
 
 #include "inspect/lesson_head_dialog.h"
 #include "print/dialog/print_dialog.h"
+#include "timeline_view/timeline_view.h"
 #include "window/lesson_export.h"
 #include "window/main_window.h"
 #include "window/rehearse_dialog.h"
 
 namespace rangeline {
+namespace {
+
+using Spreads = std::vector<std::pair<PlacementKey, SpreadMark>>;
+
+Spreads spreadsOf(const Rehearsed& it) {
+    Spreads spreads;
+    for (std::size_t i = 0; i < it.rehearsal.bands.size(); ++i) {
+        const Band& band = it.rehearsal.bands[i];
+        spreads.emplace_back(it.index.keyOf(it.network.activities[i].node),
+                             SpreadMark{0, band.beginEarly, band.beginLate, band.endEarly,
+                                        band.endMiddle, band.endLate});
+    }
+    return spreads;
+}
+
+}  // namespace
 
 void MainWindow::editHead() {
     LessonHeadDialog dialog(document_, locale_, this);
@@ -40,7 +57,18 @@ void MainWindow::rehearse() {
         say(tr("Something collides or has no place yet: arrange it first, then rehearse."));
         return;
     }
-    RehearseDialog(document_, locale_, this).exec();
+    auto* open = findChild<RehearseDialog*>();
+    if (open == nullptr) {
+        open = new RehearseDialog(document_, locale_, this);
+        open->setAttribute(Qt::WA_DeleteOnClose);
+        connect(open, &RehearseDialog::rehearsed, timeline_,
+                [this](const std::shared_ptr<const Rehearsed>& done) {
+                    timeline_->showSpreads(done ? spreadsOf(*done) : Spreads());
+                });
+    }
+    open->show();
+    open->raise();
+    open->activateWindow();
 }
 
 void MainWindow::showHelp(HelpDialog::Page page) {

@@ -86,13 +86,15 @@ void OrderGraph::add(const Term& from, const Term& to, Duration least, const Rea
     const Duration given =
         index_.placed(to.node).interval.begin - index_.placed(from.node).interval.begin;
     arcs_.push_back({from.node, to.node, std::min(wanted, given), reason.by, reason.equipment,
-                     reason.wait, from.offset, to.offset});
+                     reason.wait, from.offset, to.offset, reason.turn});
 }
 
 void OrderGraph::after(const Taken& first, const Taken& then, Duration gap, const Reason& reason) {
     if (then.begin) {
+        Reason counted = reason;
+        counted.turn = first.turn;
         for (const Term& end : first.ends) {
-            add(end, *then.begin, gap, reason);
+            add(end, *then.begin, gap, counted);
         }
     }
 }
@@ -133,6 +135,7 @@ void OrderGraph::withinCapacity(std::vector<Taken> takens, std::int64_t capacity
         return beside > capacity;
     });
     for (std::size_t i = 0; i < takens.size(); ++i) {
+        takens[i].turn = static_cast<int>(i);
         afterWhatMakesRoom(std::span(takens).first(i), takens[i], capacity, reason);
     }
 }

@@ -23,6 +23,8 @@ struct OrderArc {
     /// The instants of the two that are meant, from their starts; `least` lies between the starts.
     Duration fromOffset;
     Duration toOffset;
+    int turn =
+        -1;  ///< of what has to end first, among the uses of `equipment`, where they are counted
 };
 
 /// start(node) <= latest.
@@ -54,12 +56,14 @@ class OrderGraph {
         std::optional<Term> begin;  ///< none: since before the lesson
         std::vector<Term> ends;     ///< the latest of these
         std::int64_t amount = 1;
+        int turn = -1;
     };
     /// Why an arc is there.
     struct Reason {
         HeldBy by = HeldBy::Equipment;
         EquipmentRef equipment;
         int wait = -1;
+        int turn = -1;
     };
 
     Instant now(const Term& term) const;

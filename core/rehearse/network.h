@@ -1,8 +1,10 @@
 #pragma once
 // A plan as it is rehearsed: what is done, what waits for what, and what must be on time.
 
+#include <cstdint>
 #include <vector>
 
+#include "analysis/critical_path.h"
 #include "analysis/use_index.h"
 #include "model/dish.h"
 
@@ -16,6 +18,8 @@ struct Activity {
     Duration stretchBegin;  ///< of the part that takes the difference, from the start
     Duration stretchEnd;
     int node = -1;  ///< of the index
+    std::uint64_t stream =
+        0;  ///< of random numbers: each its own, the same whatever lies around it
 };
 
 /// The instant `toOffset` of one activity comes no sooner than `gap` after `fromOffset` of another.
@@ -25,6 +29,11 @@ struct Following {
     Duration fromOffset;
     Duration toOffset;
     Duration gap;
+    HeldBy by = HeldBy::Wait;
+    EquipmentRef equipment;
+    int turn = -1;  ///< see OrderArc
+    /// What is waited for may be got from this place of Network::spares instead; -1: not.
+    int spare = -1;
 };
 
 struct Deadline {
@@ -33,14 +42,34 @@ struct Deadline {
     Instant latest;
 };
 
+/// An instant that moves with an activity.
+struct Moment {
+    int activity = 0;
+    Duration offset;
+};
+
+/// Food, or whatever a link speaks of, waits at most so long. It holds nothing back.
+struct WaitLimit {
+    std::vector<Moment> from;  ///< empty: `fixed`
+    std::vector<Moment> to;
+    bool fromFirst = false;  ///< the first of `from` counts, else the last
+    bool toFirst = true;
+    Instant fixed;
+    Duration most;
+    int wait = 0;  ///< of Expanded::waits
+};
+
 struct Network {
     std::vector<Activity> activities;   ///< in an order in which every `from` comes before its `to`
     std::vector<Following> followings;  ///< by `to`, ascending
     std::vector<Deadline> plating;      ///< of what must be plated by its serving
+    std::vector<WaitLimit> limits;
+    /// How many things there are more than the plan uses; each goes from hand to hand like the
+    /// others of its sort, to who waits for one of them.
+    int spares = 0;
 };
 
-/// The placed part of a lesson, in the plan's order. "At most so long after" does not hold anything
-/// back: it is food that waits.
+/// The placed part of a lesson, in the plan's order.
 Network networkOf(const UseIndex& index);
 
 }  // namespace rangeline

@@ -15,7 +15,22 @@ double pertMean(const DurationRange& range);
 double pertVariance(const DurationRange& range);
 double pertExactVariance(const DurationRange& range);
 
-/// A length in seconds, shortest to longest.
-double drawPert(const DurationRange& range, Random& random);
+/// Draws lengths in seconds, shortest to longest.
+class PertLength {
+  public:
+    explicit PertLength(const DurationRange& range);
+    double draw(Random& random) const;
+
+  private:
+    /// What drawing a gamma variable of one shape needs.
+    struct Gamma {
+        explicit Gamma(double shape);
+        double d, c;
+    };
+
+    double shortest_;
+    double width_;  ///< 0: always the same
+    Gamma up_, down_;
+};
 
 }  // namespace rangeline

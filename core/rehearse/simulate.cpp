@@ -5,142 +5,212 @@
 #include <cmath>
 #include <thread>
 
-#include "rehearse/pert.h"
+#include "rehearse/run.h"
 
 namespace rangeline {
 namespace {
 
-double seconds(Duration length) {
-    return static_cast<double>(length.inSeconds());
-}
-
-/// Where an instant of an activity lies when it takes so much longer: before the part that
-/// stretches it stays, behind it it moves along, within it in proportion.
-double offsetAt(const Activity& activity, Duration offset, double longer) {
-    const double at = seconds(offset);
-    const double begin = seconds(activity.stretchBegin);
-    const double end = seconds(activity.stretchEnd);
-    if (at <= begin && offset < activity.length) {
-        return at;
+/// Calls work(thread, from, to) for parts of [0, count), from as many threads, until it is stopped.
+/// A part that is taken is done, so that what was done comes first.
+template <class Work>
+void inPortions(int threads, std::size_t count, std::size_t portion, const std::stop_token& stop,
+                const Work& work) {
+    std::atomic<std::size_t> next = 0;
+    const auto loop = [&](std::size_t thread) {
+        while (!stop.stop_requested()) {
+            const std::size_t from = next.fetch_add(portion);
+            if (from >= count) {
+                return;
+            }
+            work(thread, from, std::min(from + portion, count));
+        }
+    };
+    std::vector<std::jthread> others;
+    for (std::size_t thread = 1; thread < static_cast<std::size_t>(threads); ++thread) {
+        others.emplace_back(loop, thread);
     }
-    return at >= end ? at + longer : at + longer * (at - begin) / (end - begin);
+    loop(0);
 }
 
-/// What all runs come to, run by run.
-struct Record {
-    Record(std::size_t runs, std::size_t activities)
-        : begins(activities, std::vector<float>(runs)),
-          ends(activities, std::vector<float>(runs)),
-          lateness(runs) {}
+/// How often, and for how long in all.
+struct Tally {
+    std::int64_t times = 0;
+    double seconds = 0;
 
-    std::vector<std::vector<float>> begins;  ///< seconds from serving
-    std::vector<std::vector<float>> ends;
-    std::vector<double> lateness;
+    void take(double more) {
+        ++times;
+        seconds += more;
+    }
+    void add(const Tally& other) {
+        times += other.times;
+        seconds += other.seconds;
+    }
 };
 
-class Runs {
-  public:
-    Runs(const Network& network, std::uint64_t seed, Record& record,
-         std::vector<std::int64_t>& decides)
-        : network_(network),
-          seed_(seed),
-          record_(record),
-          decides_(decides),
-          begin_(network.activities.size()),
-          longer_(network.activities.size()),
-          heldBy_(network.activities.size()) {}
+/// What one thread counts.
+struct Tallies {
+    explicit Tallies(const Network& network)
+        : decides(network.activities.size()),
+          limits(network.limits.size()),
+          hands(network.followings.size()) {}
 
-    void run(std::size_t number) {
-        // A sequence of its own for each run, whatever thread it is in.
-        Random random(Random(seed_ + number * 0x9E3779B97F4A7C15ULL).next());
-        std::size_t next = 0;
-        for (std::size_t i = 0; i < network_.activities.size(); ++i) {
-            const Activity& activity = network_.activities[i];
-            longer_[i] = drawPert(activity.range, random) - seconds(activity.range.likely);
-            begin_[i] = static_cast<double>(activity.planned.inSeconds());
-            heldBy_[i] = -1;
-            for (; next < network_.followings.size() &&
-                   network_.followings[next].to == static_cast<int>(i);
-                 ++next) {
-                follow(network_.followings[next]);
-            }
-            record_.begins[i][number] = static_cast<float>(begin_[i]);
-            record_.ends[i][number] = static_cast<float>(begin_[i] + lengthOf(i));
+    std::vector<std::int64_t> decides;
+    std::vector<Tally> limits;
+    std::vector<Tally> hands;  ///< by following
+
+    void add(const Tallies& other) {
+        for (std::size_t i = 0; i < decides.size(); ++i) {
+            decides[i] += other.decides[i];
         }
-        judge(number);
+        for (std::size_t i = 0; i < limits.size(); ++i) {
+            limits[i].add(other.limits[i]);
+        }
+        for (std::size_t i = 0; i < hands.size(); ++i) {
+            hands[i].add(other.hands[i]);
+        }
+    }
+
+    void take(const Network& network, const OneRun& run) {
+        run.forDeciding([this](std::size_t activity) { ++decides[activity]; });
+        for (std::size_t i = 0; i < limits.size(); ++i) {
+            constexpr double noticed = 1;
+            if (const double over = run.over(network.limits[i]); over >= noticed) {
+                limits[i].take(over);
+            }
+        }
+        for (std::size_t i = 0; i < network.activities.size(); ++i) {
+            constexpr double aMinute = 60;
+            if (const double wait = run.waitForHands(i); wait >= aMinute) {
+                hands[static_cast<std::size_t>(run.handsFollowing(i))].take(wait);
+            }
+        }
+    }
+};
+
+using Columns = std::vector<std::vector<float>>;  ///< seconds from serving by activity, run by run
+
+class Rehearsing {
+  public:
+    Rehearsing(const Network& network, const RehearsalOptions& options)
+        : network_(network),
+          options_(options),
+          runs_(static_cast<std::size_t>(options.runs)),
+          lateness_(runs_),
+          tallies_(static_cast<std::size_t>(options.threads), Tallies(network)) {
+        if (!options.onlyLateness) {
+            begins_.assign(network.activities.size(), std::vector<float>(runs_));
+            ends_ = begins_;
+        }
+    }
+
+    void runAll(const std::stop_token& stop, const std::function<void(int)>& progress) {
+        std::vector<OneRun> ways(tallies_.size(), OneRun(network_));
+        std::atomic<int> done = 0;
+        constexpr std::size_t portion = 64;
+        inPortions(options_.threads, runs_, portion, stop,
+                   [&](std::size_t thread, std::size_t from, std::size_t to) {
+                       for (std::size_t number = from; number < to; ++number) {
+                           ways[thread].go(options_.seed, number);
+                           keep(ways[thread], tallies_[thread], number);
+                       }
+                       done += static_cast<int>(to - from);
+                       if (progress) {
+                           progress(done);
+                       }
+                   });
+        runs_ = static_cast<std::size_t>(done);
+    }
+
+    Rehearsal outcome() {
+        Rehearsal outcome;
+        outcome.runs = static_cast<int>(runs_);
+        lateness_.resize(runs_);
+        std::ranges::sort(lateness_);
+        for (const double late : lateness_) {
+            outcome.lateness.push_back(
+                Duration::seconds(static_cast<std::int64_t>(std::ceil(late))));
+        }
+        if (!options_.onlyLateness && runs_ > 0) {
+            addBands(outcome);
+            addExcesses(outcome);
+        }
+        return outcome;
     }
 
   private:
-    double lengthOf(std::size_t i) const {
-        return std::max(0.0, seconds(network_.activities[i].length) + longer_[i]);
-    }
-
-    double instantOf(int activity, Duration offset) const {
-        const auto i = static_cast<std::size_t>(activity);
-        return begin_[i] + offsetAt(network_.activities[i], offset, longer_[i]);
-    }
-
-    void follow(const Following& it) {
-        const auto to = static_cast<std::size_t>(it.to);
-        const double least = instantOf(it.from, it.fromOffset) + seconds(it.gap) -
-                             offsetAt(network_.activities[to], it.toOffset, longer_[to]);
-        if (least > begin_[to]) {
-            begin_[to] = least;
-            heldBy_[to] = it.from;
+    void keep(const OneRun& run, Tallies& tallies, std::size_t number) {
+        lateness_[number] = run.lateness();
+        if (options_.onlyLateness) {
+            return;
         }
+        for (std::size_t i = 0; i < begins_.size(); ++i) {
+            begins_[i][number] = static_cast<float>(run.begin(i));
+            ends_[i][number] = static_cast<float>(run.end(i));
+        }
+        tallies.take(network_, run);
     }
 
-    void judge(std::size_t number) {
-        double worst = -1e18;
-        int at = -1;
-        for (const Deadline& deadline : network_.plating) {
-            const double late = instantOf(deadline.activity, deadline.offset) -
-                                static_cast<double>(deadline.latest.inSeconds());
-            if (late > worst) {
-                worst = late;
-                at = deadline.activity;
+    /// The instant before which that part of them lies; what is smaller is moved before it.
+    static Instant quantile(std::vector<float>& values, double part) {
+        const auto last = static_cast<double>(values.size() - 1);
+        const auto at =
+            static_cast<std::ptrdiff_t>(std::min(part * static_cast<double>(values.size()), last));
+        std::ranges::nth_element(values, values.begin() + at);
+        return Instant::atSeconds(std::lround(values[static_cast<std::size_t>(at)]));
+    }
+
+    void addBands(Rehearsal& outcome) {
+        outcome.bands.resize(network_.activities.size());
+        inPortions(options_.threads, outcome.bands.size(), 1, {},
+                   [&](std::size_t, std::size_t i, std::size_t) {
+                       begins_[i].resize(runs_);
+                       ends_[i].resize(runs_);
+                       constexpr double early = 0.1;
+                       constexpr double middle = 0.5;
+                       constexpr double late = 0.9;
+                       Band& band = outcome.bands[i];
+                       band = {quantile(begins_[i], early),
+                               quantile(begins_[i], middle),
+                               quantile(begins_[i], late),
+                               quantile(ends_[i], early),
+                               quantile(ends_[i], middle),
+                               quantile(ends_[i], late),
+                               0};
+                   });
+    }
+
+    void addExcesses(Rehearsal& outcome) {
+        Tallies all(network_);
+        for (const Tallies& each : tallies_) {
+            all.add(each);
+        }
+        const auto runs = static_cast<double>(runs_);
+        for (std::size_t i = 0; i < outcome.bands.size(); ++i) {
+            outcome.bands[i].decides = static_cast<double>(all.decides[i]) / runs;
+        }
+        const auto excesses = [runs](const std::vector<Tally>& tallies) {
+            std::vector<Excess> found;
+            for (std::size_t i = 0; i < tallies.size(); ++i) {
+                if (const auto times = static_cast<double>(tallies[i].times); times > 0) {
+                    found.push_back({static_cast<int>(i), times / runs,
+                                     Duration::seconds(std::lround(tallies[i].seconds / times))});
+                }
             }
-        }
-        record_.lateness[number] = network_.plating.empty() ? 0 : worst;
-        for (; at >= 0; at = heldBy_[static_cast<std::size_t>(at)]) {
-            ++decides_[static_cast<std::size_t>(at)];
-        }
+            std::ranges::stable_sort(found, std::greater<>(), &Excess::share);
+            return found;
+        };
+        outcome.waitsTooLong = excesses(all.limits);
+        outcome.waitsForCook = excesses(all.hands);
     }
 
     const Network& network_;
-    std::uint64_t seed_;
-    Record& record_;
-    std::vector<std::int64_t>& decides_;
-    std::vector<double> begin_;
-    std::vector<double> longer_;
-    std::vector<int> heldBy_;
+    const RehearsalOptions& options_;
+    std::size_t runs_;
+    std::vector<double> lateness_;
+    Columns begins_;
+    Columns ends_;
+    std::vector<Tallies> tallies_;
 };
-
-float inOrder(std::vector<float>& values, double part) {
-    const auto at = static_cast<std::ptrdiff_t>(std::min(part * static_cast<double>(values.size()),
-                                                         static_cast<double>(values.size() - 1)));
-    std::ranges::nth_element(values, values.begin() + at);
-    return values[static_cast<std::size_t>(at)];
-}
-
-Instant instantOf(float value) {
-    return Instant::atSeconds(static_cast<std::int64_t>(std::lround(value)));
-}
-
-Band bandOf(std::vector<float>& begins, std::vector<float>& ends) {
-    constexpr double early = 0.1;
-    constexpr double middle = 0.5;
-    constexpr double late = 0.9;
-    return {instantOf(inOrder(begins, early)),
-            instantOf(inOrder(begins, middle)),
-            instantOf(inOrder(begins, late)),
-            instantOf(inOrder(ends, early)),
-            instantOf(inOrder(ends, middle)),
-            instantOf(inOrder(ends, late)),
-            0};
-}
-
-constexpr std::size_t portion = 64;
 
 }  // namespace
 
@@ -151,66 +221,21 @@ double Rehearsal::chanceOnTime() const {
                                   static_cast<double>(lateness.size());
 }
 
-Duration Rehearsal::earlierFor(double chance) const {
-    if (lateness.empty()) {
-        return {};
-    }
-    const double wanted = std::ceil(chance * static_cast<double>(lateness.size()));
+Duration Rehearsal::latenessIn(double part) const {
+    const double wanted = std::ceil(part * static_cast<double>(lateness.size()));
     const auto at = static_cast<std::size_t>(std::max(1.0, wanted)) - 1;
-    return std::max(Duration(), lateness[std::min(at, lateness.size() - 1)]);
+    return lateness[std::min(at, lateness.size() - 1)];
+}
+
+Duration Rehearsal::earlierFor(double chance) const {
+    return lateness.empty() ? Duration() : std::max(Duration(), latenessIn(chance));
 }
 
 Rehearsal rehearse(const Network& network, const RehearsalOptions& options, std::stop_token stop,
                    const std::function<void(int)>& progress) {
-    const auto runs = static_cast<std::size_t>(options.runs);
-    const std::size_t activities = network.activities.size();
-    Record record(runs, activities);
-    std::atomic<std::size_t> next = 0;
-    std::atomic<int> done = 0;
-    std::vector<std::vector<std::int64_t>> decides(static_cast<std::size_t>(options.threads),
-                                                   std::vector<std::int64_t>(activities));
-    const auto work = [&](std::size_t thread) {
-        Runs own(network, options.seed, record, decides[thread]);
-        while (!stop.stop_requested()) {
-            const std::size_t first = next.fetch_add(portion);
-            if (first >= runs) {
-                return;
-            }
-            const std::size_t end = std::min(first + portion, runs);
-            for (std::size_t run = first; run < end; ++run) {
-                own.run(run);
-            }
-            done += static_cast<int>(end - first);
-            if (progress) {
-                progress(done);
-            }
-        }
-    };
-    {
-        std::vector<std::jthread> others;
-        for (std::size_t thread = 1; thread < static_cast<std::size_t>(options.threads); ++thread) {
-            others.emplace_back(work, thread);
-        }
-        work(0);
-    }
-    Rehearsal outcome;
-    outcome.runs = done;
-    // Portions are taken in order, so that what was done comes first.
-    const auto kept = static_cast<std::ptrdiff_t>(outcome.runs);
-    for (auto it = record.lateness.begin(); it != record.lateness.begin() + kept; ++it) {
-        outcome.lateness.push_back(Duration::seconds(static_cast<std::int64_t>(std::ceil(*it))));
-    }
-    std::ranges::sort(outcome.lateness);
-    for (std::size_t i = 0; i < activities && kept > 0; ++i) {
-        record.begins[i].resize(static_cast<std::size_t>(kept));
-        record.ends[i].resize(static_cast<std::size_t>(kept));
-        Band band = bandOf(record.begins[i], record.ends[i]);
-        for (const auto& own : decides) {
-            band.decides += static_cast<double>(own[i]) / static_cast<double>(kept);
-        }
-        outcome.bands.push_back(band);
-    }
-    return outcome;
+    Rehearsing rehearsing(network, options);
+    rehearsing.runAll(stop, progress);
+    return rehearsing.outcome();
 }
 
 }  // namespace rangeline

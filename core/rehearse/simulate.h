@@ -14,6 +14,7 @@ struct RehearsalOptions {
     int runs = 10'000;  ///< >= 1
     std::uint64_t seed = 1;
     int threads = 1;  ///< >= 1; the outcome is the same with any number
+    bool onlyLateness = false;
 };
 
 /// When one activity begins and ends over all runs.
@@ -23,12 +24,26 @@ struct Band {
     double decides = 0;  ///< in which part of the runs it decides when plating is done
 };
 
+/// Something that went on for too long in some of the runs.
+struct Excess {
+    int of = 0;        ///< which one
+    double share = 0;  ///< of the runs, > 0
+    Duration by;       ///< in those, on average
+};
+
 struct Rehearsal {
     int runs = 0;
     std::vector<Duration> lateness;  ///< of plating, ascending; not above zero: on time
     std::vector<Band> bands;         ///< by activity of the network
+    /// Food that waited longer than it may; of the network's limits.
+    std::vector<Excess> waitsTooLong;
+    /// What waited a minute or more for nothing but a cook; of the network's followings, which say
+    /// what waits for whom.
+    std::vector<Excess> waitsForCook;
 
     double chanceOnTime() const;
+    /// In that part of the runs, 0 to 1, plating is no later than this. Requires a run.
+    Duration latenessIn(double part) const;
     /// How much earlier all of it has to begin so that plating is on time with this chance, 0 to 1.
     Duration earlierFor(double chance) const;
 };

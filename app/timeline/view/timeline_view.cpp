@@ -258,11 +258,23 @@ void TimelineView::reveal(const Interval& interval, const EquipmentRef& equipmen
     scrollTo(rect);
 }
 
+void TimelineView::showSpreads(std::vector<std::pair<PlacementKey, SpreadMark>> spreads) {
+    spreads_ = std::move(spreads);
+    overlay_.reset();
+    viewport()->update();
+}
+
 const TimelineOverlay& TimelineView::overlay() const {
     if (!overlay_) {
         overlay_ = overlayOf(document_, scene_, selection_);
         overlay_->ghosts = look_.ghosts;
         overlay_->clashing = look_.clashing;
+        for (const auto& [key, mark] : spreads_) {
+            if (const int item = scene_.itemOf(key); item >= 0) {
+                overlay_->spreads.push_back(mark);
+                overlay_->spreads.back().item = item;
+            }
+        }
         if (proposal_) {
             overlay_->links.clear();  // they would be those of before
             overlay_->reachOf.reset();

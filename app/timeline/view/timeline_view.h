@@ -48,6 +48,9 @@ class TimelineView : public QAbstractScrollArea, private ToolAdapter {
     /// Shows an edit without making it: ghosts where things would be. Empty: no longer.
     void showPreview(const SetPlacements& edit);
 
+    /// Marks when these placements begin and end in rehearsals; the numbers of items are filled in.
+    void showSpreads(std::vector<std::pair<PlacementKey, SpreadMark>> spreads);
+
     /// Only lanes that something is in, or all of them (the usual).
     void setOnlyUsedLanes(bool only);
     bool onlyUsedLanes() const { return onlyUsedLanes_; }
@@ -165,6 +168,7 @@ class TimelineView : public QAbstractScrollArea, private ToolAdapter {
     bool fitting_ = true;  ///< the whole lesson is shown however wide the view, until zoomed
 
     std::vector<PlacementKey> selection_;
+    std::vector<std::pair<PlacementKey, SpreadMark>> spreads_;
     mutable std::optional<TimelineOverlay> overlay_;
     std::unique_ptr<Tool> tool_;
     std::optional<Proposal> proposal_;

@@ -8,12 +8,11 @@
 #include <chrono>
 #include <cstdio>
 #include <functional>
-#include <set>
+
+#include "model/done_ahead.h"
 
 namespace rangeline::explain {
 namespace {
-
-constexpr Duration longestAhead = Duration::hours(12);
 
 std::size_t at(int index) {
     return static_cast<std::size_t>(index);
@@ -165,46 +164,10 @@ class Loosener {
         return {SetPlacements{{{key, placement}}}};
     }
 
-    /// The step and all whose food goes into it. False if one of them cannot be done ahead.
-    bool collectAhead(const StepId& id, std::set<StepId>& ahead) const {
-        const auto first = expanded_.firstTask.find(id);
-        if (first == expanded_.firstTask.end() || ahead.contains(id)) {
-            return true;  // done ahead already
-        }
-        const Step& step = stepOf(lesson_, expanded_.tasks[at(first->second)]);
-        ahead.insert(id);
-        return step.after.mayBeDoneAhead && std::ranges::all_of(step.uses, [&](const Use& use) {
-                   return collectAhead(use.step, ahead);
-               });
-    }
-
-    DoneAhead storedAhead(const StepId& id) const {
-        const Step& step = stepOf(lesson_, expanded_.tasks[at(expanded_.firstTask.at(id))]);
-        DoneAhead done;
-        done.step = id;
-        const bool cold = step.after.cold.has_value() || !step.after.atRoom;
-        done.storage = cold ? Storage::Cold : Storage::Room;
-        const auto& limit = cold ? step.after.cold : step.after.atRoom;
-        done.before = std::min(limit.value_or(longestAhead), longestAhead);
-        if (step.after.storage == *done.storage) {
-            done.place = step.after.place;
-        }
-        return done;
-    }
-
     std::vector<Edit> doAhead() const {
-        std::set<StepId> ahead;
-        if (!collectAhead(expanded_.tasks[at(candidate_.index)].key.step, ahead)) {
-            return {};
-        }
-        Choices choices = lesson_.choices;
-        for (const StepId& id : ahead) {
-            std::erase_if(choices.swapIns, [&](const SwapIn& swap) { return swap.step == id; });
-            std::erase_if(choices.batches,
-                          [&](const StatedBatches& stated) { return stated.step == id; });
-            choices.doneAhead.push_back(storedAhead(id));
-        }
-        return {SetChoices{std::move(choices)}};
+        auto choices =
+            doneAheadWith(lesson_, expanded_, expanded_.tasks[at(candidate_.index)].key.step);
+        return choices ? std::vector<Edit>{SetChoices{std::move(*choices)}} : std::vector<Edit>();
     }
 
     std::vector<Edit> anotherCook(const std::string& name) const {
