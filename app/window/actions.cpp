@@ -58,6 +58,8 @@ Actions::Actions(QMainWindow& window)
                  Text::tr("Print sheets of the lesson, or save them as PDF"), QKeySequence::Print)),
       exportLesson(make(window, Text::tr("Save fo&r another program ..."),
                         Text::tr("Write a calendar, a table, a picture or a recipe"))),
+      classTimes(make(window, Text::tr("Times of a cl&ass ..."),
+                      Text::tr("Type in when each step began and ended, for the cooking log"))),
       leave(make(window, Text::tr("&Close the window"), Text::tr("Leave Rangeline"),
                  QKeySequence::Quit)),
       undo(make(window, Text::tr("&Undo"), Text::tr("Take the last change back"),
@@ -124,7 +126,7 @@ void Actions::fillBookMenu(QMenu& menu) {
     recent = menu.addMenu(Text::tr("Opened &lately"));
     menu.addActions({samples, newBook, bookCopy});
     menu.addSeparator();
-    menu.addActions({versions, copyIn, copyOut, print, exportLesson});
+    menu.addActions({versions, copyIn, copyOut, print, exportLesson, classTimes});
     menu.addSeparator();
     menu.addAction(leave);
 }

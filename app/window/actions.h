@@ -26,6 +26,7 @@ struct Actions {
     QAction* copyOut;
     QAction* print;
     QAction* exportLesson;
+    QAction* classTimes;
     QAction* leave;
     QAction* undo;
     QAction* redo;

@@ -88,6 +88,7 @@ class MainWindow : public QMainWindow {
     void turnBook();
     void makeLesson();
     void showVersions();
+    void typeClassTimes();
     void openLesson(ItemId lesson);
     bool mayLeave();
     void showKept();

@@ -180,7 +180,7 @@ void RehearseDialog::showOutcome(const std::shared_ptr<const Rehearsed>& done) {
         chance_->setText(tr("Stopped before anything was rehearsed."));
         return;
     }
-    const TextContext context{done->lesson, done->expanded, locale_};
+    const TextContext context{done->lesson, done->expanded, locale_, document_.units()};
     chance_->setText(chanceText(it));
     spread_->setText(spreadText(it, locale_));
     earlier_->setText(earlierText(it, locale_));
@@ -202,7 +202,7 @@ void RehearseDialog::showOutcome(const std::shared_ptr<const Rehearsed>& done) {
 
 void RehearseDialog::showChanges(const std::shared_ptr<const Rehearsed>& done) {
     setBusy(false);
-    const TextContext context{done->lesson, done->expanded, locale_};
+    const TextContext context{done->lesson, done->expanded, locale_, document_.units()};
     const QString most = helpsMostText(done->helps, context);
     helps_->setText(done->helps.all ? most
                                     : tr("Stopped before all were tried. Of these: %1").arg(most));

@@ -13,6 +13,7 @@
 #include "library/library_page.h"
 #include "library/new_lesson_dialog.h"
 #include "library/versions_dialog.h"
+#include "log/times_dialog.h"
 #include "window/book_writing.h"
 #include "window/cooking.h"
 #include "window/main_window.h"
@@ -77,6 +78,7 @@ void MainWindow::connectBook() {
     connect(library_, &LibraryPage::kitchenWanted, writing, &BookWriting::changeKitchen);
     connect(library_, &LibraryPage::newLessonWanted, actions_.newLesson, &QAction::trigger);
     connect(actions_.versions, &QAction::triggered, this, &MainWindow::showVersions);
+    connect(actions_.classTimes, &QAction::triggered, this, &MainWindow::typeClassTimes);
     connect(actions_.newBook, &QAction::triggered, this, [this] {
         if (mayLeave()) {
             desk_->newBook();
@@ -130,6 +132,10 @@ void MainWindow::showVersions() {
     VersionsDialog(*desk_, locale_, this).exec();
 }
 
+void MainWindow::typeClassTimes() {
+    TimesDialog(*desk_, locale_, QDate::currentDate(), this).exec();
+}
+
 void MainWindow::openLessonNamed(const QString& name) {
     if (desk_->book() == nullptr) {
         return;
@@ -170,6 +176,7 @@ void MainWindow::showKept() {
     actions_.writeDish->setEnabled(desk_->isWritable());
     actions_.writeKitchen->setEnabled(desk_->isWritable());
     actions_.versions->setEnabled(inBook && !library);
+    actions_.classTimes->setEnabled(inBook && !library && desk_->isWritable());
     if (library) {
         offer_->hide();
     }
