@@ -1,6 +1,7 @@
 #include "log/typed_times.h"
 
 #include <QRegularExpression>
+#include <QTimeZone>
 #include <array>
 #include <cstdlib>
 
