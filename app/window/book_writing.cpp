@@ -2,11 +2,13 @@
 
 #include <QInputDialog>
 #include <QMessageBox>
+#include <QPointer>
 #include <QPushButton>
 #include <type_traits>
 #include <utility>
 
 #include "book/library.h"
+#include "log/dish_log.h"
 #include "model/starting_kitchens.h"
 #include "writing/dish_changes.h"
 #include "writing/dish_editor.h"
@@ -65,6 +67,7 @@ void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft
     };
     if constexpr (std::is_same_v<Part, Dish>) {
         editor.setTerms(terms);
+        offerLearned(editor, key);
         connect(&editor, &Editor::termsChanged, this, &BookWriting::keepTerms);
         connect(&editor, &Editor::dishChanged, this, keepIt);
     } else {
@@ -83,6 +86,19 @@ void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft
             return endDraft(book);
         },
         [](const std::optional<BookFault>&) {});
+}
+
+/// As soon as the log is read.
+void BookWriting::offerLearned(DishEditor& editor, const DraftKey& key) {
+    if (!key.item) {
+        return;
+    }
+    desk_.book()->ask([item = *key.item](Book& book) { return dishLog(book, item); },
+                      [open = QPointer(&editor)](const Result<DishLog, BookFault>& log) {
+                          if (open != nullptr && log.ok()) {
+                              open->setLoggings(log.value());
+                          }
+                      });
 }
 
 /// The part and what was written at it and not kept; `what` makes or reads the part.

@@ -13,6 +13,8 @@
 
 namespace rangeline {
 
+class DishEditor;
+
 class BookWriting : public QObject {
     Q_OBJECT
 
@@ -32,6 +34,7 @@ class BookWriting : public QObject {
     void takeRecipe(const QString& path);
     void lookForInterrupted();
     void offerInterrupted(const DraftKey& key);
+    void offerLearned(DishEditor& editor, const DraftKey& key);
     std::optional<bool> asksToGoOn(const std::string& name);
     /// Goes on with one that was begun, or begins another; `fresh` is what that is called.
     template <class Part>

@@ -51,6 +51,10 @@ void DishEditor::goOnWith(Dish written) {
     showTurned();
 }
 
+void DishEditor::setLoggings(const std::map<StepId, std::vector<Logging>>& loggings) {
+    form_->setLoggings(loggings);
+}
+
 void DishEditor::setTerms(const OwnTerms& terms) {
     terms_ = terms;
     form_->setTerms(terms_);

@@ -38,6 +38,8 @@ class DishEditor : public QDialog {
 
     /// The cook's own techniques and cuts.
     void setTerms(const OwnTerms& terms);
+    /// What the cooking log says of its steps, to be offered.
+    void setLoggings(const std::map<StepId, std::vector<Logging>>& loggings);
 
   Q_SIGNALS:
     void dishChanged();

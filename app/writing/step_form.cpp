@@ -5,6 +5,7 @@
 #include "writing/dish_changes.h"
 #include "writing/flow_section.h"
 #include "writing/heat_section.h"
+#include "writing/learned_section.h"
 #include "writing/portion_section.h"
 #include "writing/time_section.h"
 
@@ -14,7 +15,8 @@ StepForm::StepForm(Units units, QWidget* parent) : QScrollArea(parent) {
     auto* inside = new QWidget(this);
     auto* column = new QVBoxLayout(inside);
     time_ = new TimeSection(units, inside);
-    sections_ = {time_, new HeatSection(units, inside), new FlowSection(units, inside),
+    learned_ = new LearnedSection(units, inside);
+    sections_ = {time_, learned_, new HeatSection(units, inside), new FlowSection(units, inside),
                  new PortionSection(units, inside)};
     for (StepSection* section : sections_) {
         column->addWidget(section);
@@ -30,6 +32,10 @@ StepForm::StepForm(Units units, QWidget* parent) : QScrollArea(parent) {
 
 void StepForm::setTerms(const OwnTerms& terms) {
     time_->setTerms(terms);
+}
+
+void StepForm::setLoggings(const StepLoggings& loggings) {
+    learned_->setLoggings(loggings);
 }
 
 void StepForm::showStep(const Dish& dish, const std::optional<StepId>& id) {

@@ -2,13 +2,16 @@
 // Everything that is asked of one step.
 
 #include <QScrollArea>
+#include <map>
 #include <vector>
 
+#include "rehearse/learned.h"
 #include "writing/own_terms.h"
 #include "writing/step_section.h"
 
 namespace rangeline {
 
+class LearnedSection;
 class TimeSection;
 
 class StepForm : public QScrollArea {
@@ -20,6 +23,8 @@ class StepForm : public QScrollArea {
     /// Without a step nothing can be filled in.
     void showStep(const Dish& dish, const std::optional<StepId>& step);
     void setTerms(const OwnTerms& terms);
+    /// What the cooking log says, by step.
+    void setLoggings(const std::map<StepId, std::vector<Logging>>& loggings);
 
   Q_SIGNALS:
     /// The step as it is to be.
@@ -31,6 +36,7 @@ class StepForm : public QScrollArea {
     void take();
 
     TimeSection* time_;
+    LearnedSection* learned_;
     std::vector<StepSection*> sections_;
     Step step_;
     bool filling_ = false;

@@ -31,6 +31,10 @@ void StepPages::showStep(const Dish& dish, const std::optional<StepId>& step) {
     order_->showStep(dish, step);
 }
 
+void StepPages::setLoggings(const std::map<StepId, std::vector<Logging>>& loggings) {
+    form_->setLoggings(loggings);
+}
+
 void StepPages::setTerms(const OwnTerms& terms) {
     form_->setTerms(terms);
 }

@@ -3,10 +3,13 @@
 // for what.
 
 #include <QTabWidget>
+#include <map>
 #include <optional>
+#include <vector>
 
 #include "model/dish.h"
 #include "model/lesson.h"
+#include "rehearse/learned.h"
 #include "writing/own_terms.h"
 
 namespace rangeline {
@@ -24,6 +27,8 @@ class StepPages : public QTabWidget {
     /// Without a step only what waits for what is there to be seen.
     void showStep(const Dish& dish, const std::optional<StepId>& step);
     void setTerms(const OwnTerms& terms);
+    /// What the cooking log says, by step.
+    void setLoggings(const std::map<StepId, std::vector<Logging>>& loggings);
     /// Opens the page with the field that faults call so, and goes there.
     void goTo(const std::string& field);
 
