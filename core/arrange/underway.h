@@ -12,7 +12,7 @@ namespace rangeline {
 /// break already, or that cannot be kept any more because of them, are left out: the checker tells
 /// of those. Food that is made and keeps only so long is used as soon after as can be.
 struct Underway {
-    Instant now;  ///< nothing that has not started begins before
+    Instant now;  ///< nothing that has not started begins before, but for the rest of its grain
     /// Skipped: takes no time and no equipment, and is not placed.
     std::set<PlacementKey> leftOut;
     std::map<PlacementKey, Instant> notBefore;  ///< put off by the cook

@@ -30,7 +30,8 @@ void expectKeepsThePast(const OffPlan& cooked, const Placements& placements) {
     }
     for (const auto& [key, placement] : placements) {
         const bool turnOn = std::holds_alternative<TurnOnKey>(key);
-        EXPECT_TRUE(placement.started || turnOn || placement.start >= cooked.underway.now);
+        const Instant grainBefore = cooked.underway.now - cooked.lesson.head.grain;
+        EXPECT_TRUE(placement.started || turnOn || placement.start > grainBefore);
         EXPECT_FALSE(cooked.underway.leftOut.contains(key));
         const auto putOff = cooked.underway.notBefore.find(key);
         if (putOff != cooked.underway.notBefore.end() && !turnOn) {

@@ -71,7 +71,7 @@ bool isExcused(const Finding& finding, const Lesson& lesson, const Underway& und
         const auto found = lesson.placements.find(key);
         return underway.leftOut.contains(key) ||
                (found != lesson.placements.end() &&
-                (found->second.started || found->second.start < underway.now));
+                (found->second.started || found->second.start <= underway.now - lesson.head.grain));
     };
     // Food from before the lesson goes by the name of what it is for.
     const auto stored = [&](const PlacementKey& key) {
@@ -96,7 +96,8 @@ bool isExcused(const Finding& finding, const Lesson& lesson, const Underway& und
             });
         default:
             // Of two at once, both have begun if that is past.
-            return finding.interval.begin < underway.now ||
+            return finding.interval.end <= underway.now ||
+                   finding.interval.begin <= underway.now - lesson.head.grain ||
                    std::ranges::all_of(
                        finding.keys, [&](const auto& key) { return settled(key) || stored(key); });
     }

@@ -1,6 +1,7 @@
 #pragma once
-// A first plan while cooking goes on, made like a cook would: what is due next
-// is begun as planned, or as soon after as can be.
+// A first plan while cooking goes on, made like a cook would: what is due next is begun as planned,
+// or as soon after as can be. Where that leads nowhere, what is learned of it moves what came
+// before.
 
 #include <functional>
 #include <optional>
@@ -10,42 +11,30 @@
 
 namespace rangeline::lanes {
 
-/// Decides on levels of its own, from level 0, and leaves the engine at what it
-/// came to. It learns nothing; where something would have to wait longer for
-/// what follows than its food keeps, it begins anew with that put off.
 class Dispatch {
   public:
-    /// `keepGoing` is asked before each placement.
+    /// `keepGoing` is asked before each decision.
     Dispatch(rules::Formulation& formulation, const rules::Previous& previous,
              std::function<bool()> keepGoing);
 
-    /// False if it stopped short.
-    bool run();
+    /// Decides from level 0, and leaves the engine where it came to: at a plan if true.
+    bool run(std::int64_t conflictLimit);
 
   private:
     using Literal = engine::Literal;
     using Value = engine::Value;
 
-    struct Due {
-        std::size_t group = 0;
-        Value at = 0;
-    };
-
-    std::optional<std::size_t> goThrough();
-    void keepChoices();
-    std::optional<Due> nextDue() const;
-    bool allChosen(const engine::Group& group) const;
-    bool choose(const engine::Group& group);
-    bool begin(const Due& due);
-    bool attempt(Literal literal);
+    std::optional<Literal> next() const;
+    const engine::Group* nextDue() const;
+    Value timeFor(const engine::Group& group) const;
+    std::optional<Literal> choiceOf(const engine::Group& group) const;
     bool isOpen(Literal literal) const;
-    bool putOffBefore(std::size_t task, Value by);
+    bool isTrue(Literal literal) const { return f_.engine.isTrue(literal); }
 
     rules::Formulation& f_;
     std::function<bool()> keepGoing_;
     std::vector<std::optional<Value>> planned_;  ///< by view
-    std::vector<bool> preferred_;                ///< by view, of literals
-    std::vector<std::vector<int>> keepsFor_;     ///< by task: those whose food keeps only so long
+    std::vector<Literal> chosen_;                ///< who, where and in what, as planned
 };
 
 }  // namespace rangeline::lanes

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <limits>
 #include <vector>
 
 #include "arrange/lanes/dispatch.h"
@@ -23,10 +24,14 @@ constexpr std::int64_t firstSlice = 1000;
 /// hand is a good one.
 constexpr std::int64_t firstSliceUnderway = 100;
 constexpr std::int64_t neighbourhoodConflicts = 150;
+constexpr std::int64_t neighbourhoodConflictsUnderway = 60;
 
 /// Of the limits, for the least lateness; the rest is left for the least
 /// movement.
 constexpr double latenessShare = 0.5;
+
+/// Conflicts within which going through the plan once must come to its end.
+constexpr std::int64_t dispatchConflicts = 300;
 
 constexpr std::array aimsInOrder{Aim::StartLate, Aim::Fresh, Aim::Calm, Aim::FewPans};
 
@@ -113,7 +118,7 @@ bool Lane::findPlan() {
 
 /// Prefers what a cook would make of the plan.
 void Lane::dispatch(const rules::Previous& previous) {
-    Dispatch(f_, previous, [this] { return inTime(); }).run();
+    Dispatch(f_, previous, [this] { return inTime(); }).run(dispatchConflicts);
     search_.rememberValues();
     f_.engine.backtrackTo(0);
 }
@@ -224,8 +229,11 @@ void Lane::holdAllButAStretch() {
     const auto count = static_cast<std::int64_t>(starts.size());
     const std::int64_t width = random_.between(count / 6, count / 2);
     const std::int64_t first = random_.between(0, std::max<std::int64_t>(count - width - 1, 0));
+    // What comes after is what is late.
+    const bool toTheEnd = objective_ == f_.lateness;
     search_.keepOutside(starts[static_cast<std::size_t>(first)],
-                        starts[static_cast<std::size_t>(first + width)] + 1,
+                        toTheEnd ? std::numeric_limits<Value>::max()
+                                 : starts[static_cast<std::size_t>(first + width)] + 1,
                         objective_ == f_.earliestStart);
 }
 
@@ -239,7 +247,8 @@ void Lane::searchAround(std::int64_t conflicts) {
     while (search_.conflicts() < end && mayGoOn()) {
         holdAllButAStretch();
         const std::int64_t before = search_.conflicts();
-        solve({objective_, best_ - 1, false}, neighbourhoodConflicts);
+        solve({objective_, best_ - 1, false},
+              options_.underway ? neighbourhoodConflictsUnderway : neighbourhoodConflicts);
         search_.keepNothing();
         if (outcome_ == Outcome::Contradiction) {
             return;  // whatever is held: no better plan is left

@@ -97,10 +97,11 @@ Value Formulation::earliestOf(const PlacementKey& key) const {
         return earliest;
     }
     const auto putOff = underway->notBefore.find(key);
-    const Instant from = putOff == underway->notBefore.end()
-                             ? underway->now
-                             : std::max(underway->now, putOff->second);
-    return std::max(earliest, toValue(from));
+    // What is due this very minute is not late.
+    const Value now = toValue(underway->now);
+    const Value from = now - ((now % grain_) + grain_) % grain_;
+    return std::max(
+        {earliest, from, putOff == underway->notBefore.end() ? from : toValue(putOff->second)});
 }
 
 bool Formulation::staysPut(const PlacementKey& key, const Placement& pinned) const {
