@@ -187,9 +187,15 @@ TEST(Rehearsal, OfASecondPublishedPathHasItsMeanAndNearlyItsChances) {
     const Rehearsal it = rehearse(networkFrom(path, 530), {100'000, 5, 2});
     EXPECT_NEAR((meanOf(it.lateness) + 53 * week) / week, mean, 0.04);
     EXPECT_NEAR(varianceOf(it.lateness) / (week * week), exact, 0.12);
-    // The normal curve is only near to the sum of eight skewed lengths.
-    EXPECT_NEAR(it.chanceOnTime(), 0.7414, 0.02);
-    EXPECT_NEAR(rehearse(networkFrom(path, 550), {100'000, 5, 2}).chanceOnTime(), 0.8935, 0.02);
+    // The normal curve is only near to the sum of eight skewed lengths, whose variance is larger
+    // than the usual formula says: a simulation of its own agrees with what is rehearsed.
+    const std::vector<double> spans = independentSpans(path, 100'000);
+    for (const auto& [due, normal] : {std::pair(530, 0.7414), std::pair(550, 0.8935)}) {
+        const double chance = rehearse(networkFrom(path, due), {100'000, 5, 2}).chanceOnTime();
+        const auto kept = std::ranges::count_if(spans, [&](double span) { return span <= due; });
+        EXPECT_NEAR(chance, static_cast<double>(kept) / static_cast<double>(spans.size()), 0.01);
+        EXPECT_NEAR(chance, normal, 0.04);
+    }
 }
 
 TEST(Rehearsal, OfTheSecondWholeNetworkAgreesWithALongIndependentSimulation) {
