@@ -52,7 +52,7 @@ void CookAlong::look() {
     const bool wasBehind = isBehind();
     lookAhead();
     if (isBehind() != wasBehind || session_.instant().inSeconds() % reckonEvery == 0) {
-        reckonGains();
+        reckonAnew();
     }
     if (!rung.empty()) {
         Q_EMIT rang();
@@ -72,10 +72,18 @@ bool CookAlong::record(const live::Event& event) {
         if (!next.moved.empty()) {
             moved_ = std::move(next);
         }
-        reckonGains();
+        if (!std::holds_alternative<live::PlanReplaced>(event)) {
+            reckonAnew();
+        }
     }
     Q_EMIT changed();
     return true;
+}
+
+void CookAlong::take(const live::Gain& gain) {
+    for (const PlacementKey& key : gain.keys) {
+        record(live::Skipped{key});
+    }
 }
 
 void CookAlong::setClock(Instant at) {
@@ -101,8 +109,9 @@ Instant CookAlong::dueAt(const PlacementKey& key) const {
     return found == dues_.end() ? session_.instant() : found->second;
 }
 
-/// In a thread of its own, on a copy: with many steps it takes longer than a press may wait.
-void CookAlong::reckonGains() {
+/// In a thread of its own, on a copy: it takes longer than a press may wait. The rest is arranged
+/// anew where that makes plating less late; what could be left out on top of it is offered.
+void CookAlong::reckonAnew() {
     if (!isBehind()) {
         ++reckoning_;
         gains_.clear();
@@ -112,17 +121,29 @@ void CookAlong::reckonGains() {
     const Instant now = session_.instant();
     const int number = ++reckoning_;
     thread_ = std::jthread([this, copy, now, number](std::stop_token stop) {
-        auto found = live::gains(*copy, now, stop);
+        live::Anew anew = live::rearrange(*copy, now, live::limitsFor(*copy), stop);
+        copy->apply(live::PlanReplaced{anew.change}, now);
+        auto gains = live::gains(*copy, now, stop);
         QMetaObject::invokeMethod(
             this,
-            [this, number, found = std::move(found)]() mutable {
-                if (number == reckoning_ && found != gains_) {
-                    gains_ = std::move(found);
-                    Q_EMIT changed();
-                }
+            [this, number, anew = std::move(anew), gains = std::move(gains)]() mutable {
+                reckoned(number, std::move(anew), std::move(gains));
             },
             Qt::QueuedConnection);
     });
+}
+
+void CookAlong::reckoned(int number, live::Anew anew, std::vector<live::Gain> gains) {
+    if (number != reckoning_) {
+        return;  // something has happened since
+    }
+    const bool changes = gains != gains_ || !anew.change.changes.empty();
+    gains_ = std::move(gains);
+    if (!anew.change.changes.empty()) {
+        record(live::PlanReplaced{std::move(anew.change)});
+    } else if (changes) {
+        Q_EMIT changed();
+    }
 }
 
 }  // namespace rangeline

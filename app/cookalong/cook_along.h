@@ -8,6 +8,7 @@
 #include <thread>
 #include <vector>
 
+#include "live/anew.h"
 #include "live/gains.h"
 #include "live/moves.h"
 #include "live/session.h"
@@ -44,6 +45,8 @@ class CookAlong : public QObject {
     void look();
     /// Writes it down and moves what has to move. Whether it meant anything.
     bool record(const live::Event& event);
+    /// Skips what the offer leaves out.
+    void take(const live::Gain& gain);
     void setClock(Instant at);
     /// The service is over; its file goes once keep() has put it into the log and says so.
     void end();
@@ -59,7 +62,8 @@ class CookAlong : public QObject {
 
   private:
     void lookAhead();
-    void reckonGains();
+    void reckonAnew();
+    void reckoned(int number, live::Anew anew, std::vector<live::Gain> gains);
     void startTimer();
 
     const live::ClockSource& clock_;

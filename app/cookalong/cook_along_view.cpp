@@ -118,7 +118,7 @@ void CookAlongView::stopNumber(int number) {
 
 void CookAlongView::leaveOut() {
     if (!service_.gains().empty() && !isSecondTouch()) {
-        service_.record(live::Skipped{service_.gains().front().key});
+        service_.take(live::Gain(service_.gains().front()));
     }
 }
 
@@ -258,7 +258,8 @@ void CookAlongView::showHead() {
 
 void CookAlongView::showOffers() {
     const auto& gains = service_.gains();
-    leaveOut_->show(gains.empty() ? QString() : text_.gain(gains.front()));
+    leaveOut_->show(gains.empty() || gains.front().keys.empty() ? QString()
+                                                                : text_.gain(gains.front()));
     later_->show(service_.isBehind() ? text_.serveLater(service_.outlook()) : QString());
 }
 

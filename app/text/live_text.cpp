@@ -209,7 +209,20 @@ QString LiveText::moved(const live::Moves& moves) const {
 }
 
 QString LiveText::gain(const live::Gain& gain) const {
-    return Text::tr("Leaving out “%1” gains %2").arg(name(gain.key), minutes(gain.by));
+    const QString by = minutes(gain.by);
+    switch (gain.how) {
+        case live::GainBy::LeavingOutComponent:
+            return Text::tr("Leaving out “%1” as a whole gains %2")
+                .arg(names_.component(std::get<StepKey>(gain.keys.front())), by);
+        case live::GainBy::SwappingIn:
+            return Text::tr("If “%1” is there ready from before, using that gains %2")
+                .arg(name(gain.keys.front()), by);
+        case live::GainBy::ServingLater:
+            return Text::tr("Serving %1 later is what is left").arg(by);
+        case live::GainBy::LeavingOutStep:
+            break;
+    }
+    return Text::tr("Leaving out “%1” gains %2").arg(name(gain.keys.front()), by);
 }
 
 QString LiveText::serveLater(const live::Outlook& outlook) const {

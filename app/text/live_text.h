@@ -46,7 +46,7 @@ class LiveText {
     QString rangLate(const live::Timer& timer) const;
     /// "Later now: “Dress” at 6:42 PM, 3 more. Hold the leeks until then." Empty: nothing moved.
     QString moved(const live::Moves& moves) const;
-    /// "Leaving out “Toast the seeds” gains 4 min"
+    /// "Leaving out “Toast the seeds” gains 4 minutes"
     QString gain(const live::Gain& gain) const;
     /// "Plating at 7:04 PM instead, and nothing is rushed"
     QString serveLater(const live::Outlook& outlook) const;

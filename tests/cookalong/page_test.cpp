@@ -83,6 +83,29 @@ TEST_F(CookAlongPageText, OffersToLeaveOutWhatGainsMostAndDoesItAtTheKey) {
     EXPECT_THAT(labels(), Contains(HasSubstr("on time")));
 }
 
+TEST_F(CookAlongPageText, ArrangesTheRestAnewWhereThatSavesThePlatingAndSaysWhatMoved) {
+    LessonBuilder builder;
+    builder.step("roast", {away(40_min)}).name = "Roast the roots";
+    builder.step("carve", {hands(10_min)}).name = "Slice the roots";
+    builder.step("salad", {hands(10_min)}).name = "Dress the salad";
+    Step& plate = builder.step("plate", {hands(5_min)});
+    plate.plates = true;
+    builder.uses("carve", "roast");
+    builder.uses("plate", "carve");
+    builder.uses("plate", "salad");
+    builder.place("roast", -70);
+    assign(builder.place("carve", -30), "ann");
+    assign(builder.place("salad", -20), "ann");
+    assign(builder.place("plate", -5), "ann");
+    open(builder.lesson, 71);
+    passTo(-58);
+    service_->record(live::Started{key("roast")});  // done at -18 instead of -30
+    ASSERT_GT(service_->outlook().behind, 6_min);
+    QTRY_VERIFY(service_->outlook().behind <= Duration());
+    EXPECT_THAT(labels(), Contains(HasSubstr("on time")));
+    EXPECT_THAT(labels(), Contains(HasSubstr("“Dress the salad” moves to")));
+}
+
 TEST_F(CookAlongPageText, OffersToPlateLaterAndHoldsTheRestAgainstThat) {
     open();
     passTo(-21);  // nothing has begun: the rice alone takes 25 minutes, then 5 to plate

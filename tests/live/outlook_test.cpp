@@ -147,9 +147,80 @@ TEST(LiveGains, OfferWhatGainsMostFirstAndNeverWhatCooks) {
     assign(builder.place("plate", -5), "ann");
     const live::Service service(builder.lesson);
     EXPECT_EQ(live::outlook(service, minute(-7)).behind, 10_min);
-    EXPECT_THAT(
-        live::gains(service, minute(-7)),
-        testing::ElementsAre(live::Gain{key("carve"), 4_min}, live::Gain{key("garnish"), 2_min}));
+    using enum live::GainBy;
+    EXPECT_THAT(live::gains(service, minute(-7)),
+                testing::ElementsAre(live::Gain{LeavingOutStep, {key("carve")}, 4_min},
+                                     live::Gain{LeavingOutStep, {key("garnish")}, 2_min},
+                                     live::Gain{ServingLater, {}, 10_min}));
+}
+
+/// A dough that is mixed and baked, with a sauce beside it that is a component of its own.
+Lesson doughAndSauce() {
+    LessonBuilder builder;
+    builder.step("mix", {hands(10_min)});
+    Step& bake = builder.step("bake", {away(20_min)});
+    bake.after.mayBeSwappedIn = true;
+    bake.hazards.target = 200_F;
+    builder.step("chop", {hands(3_min)});
+    builder.step("stir", {hands(4_min)});
+    Step& plate = builder.step("plate", {hands(5_min)});
+    plate.plates = true;
+    builder.uses("bake", "mix");
+    builder.uses("stir", "chop");
+    builder.uses("plate", "bake");
+    builder.uses("plate", "stir");
+    assign(builder.place("mix", -35), "ann");
+    builder.place("bake", -25);
+    assign(builder.place("chop", -12), "ann");
+    assign(builder.place("stir", -9), "ann");
+    assign(builder.place("plate", -5), "ann");
+    auto& components = builder.lesson.servings.front().dish.components;
+    Component sauce{ComponentId{"sauce"}, "Sauce", {}, {}};
+    auto& steps = components.front().steps;
+    sauce.steps.assign(steps.begin() + 2, steps.begin() + 4);
+    steps.erase(steps.begin() + 2, steps.begin() + 4);
+    components.push_back(std::move(sauce));
+    return builder.lesson;
+}
+
+TEST(LiveGains, ATwinSwappedInSavesWhatWouldBeDoneForItAlone) {
+    const live::Service service(doughAndSauce());
+    const auto found = live::gains(service, minute(-30));  // five minutes behind
+    ASSERT_FALSE(found.empty());
+    EXPECT_EQ(found.front(),
+              (live::Gain{live::GainBy::SwappingIn, {key("bake"), key("mix")}, 5_min}));
+    EXPECT_EQ(found.back(), (live::Gain{live::GainBy::ServingLater, {}, 5_min}));
+}
+
+TEST(LiveGains, AWholeComponentIsLeftOutWhereThatGainsMore) {
+    live::Service service(doughAndSauce());
+    service.apply(live::Started{key("mix")}, minute(-35));
+    service.apply(live::Started{key("bake")}, minute(-25));
+    const auto found = live::gains(service, minute(-6));  // six minutes behind
+    ASSERT_FALSE(found.empty());
+    EXPECT_EQ(found.front(), (live::Gain{live::GainBy::LeavingOutComponent,
+                                         {key("chop"), key("stir")},
+                                         found.front().by}));
+    EXPECT_GT(found.front().by, 4_min);
+}
+
+TEST(LiveGains, NeverOfferToLeaveOutWhatWorksOnTheFoodOfAnother) {
+    LessonBuilder builder;
+    builder.step("rest", {away(10_min)});
+    builder.step("carve", {hands(4_min)});
+    builder.uses("carve", "rest");
+    Step& plate = builder.step("plate", {hands(5_min)});
+    plate.plates = true;
+    builder.uses("plate", "carve");
+    builder.place("rest", -19);
+    assign(builder.place("carve", -9), "ann");
+    assign(builder.place("plate", -5), "ann");
+    live::Service service(builder.lesson);
+    service.apply(live::Started{key("rest")}, minute(-19));
+    EXPECT_EQ(live::outlook(service, minute(-5)).behind, 4_min);
+    for (const live::Gain& gain : live::gains(service, minute(-5))) {
+        EXPECT_TRUE(gain.keys.empty()) << "only the guests may wait";
+    }
 }
 
 TEST(LiveTaken, TellsOfWhatWasStartedAndDone) {
