@@ -28,6 +28,12 @@ if(RANGELINE_SANITIZE)
   target_link_options(rangeline_flags INTERFACE -fsanitize=address,undefined)
 endif()
 
+if(RANGELINE_FUZZ)
+  target_compile_options(rangeline_flags INTERFACE
+    -fsanitize=fuzzer-no-link,address,undefined -fno-sanitize-recover=undefined)
+  target_link_options(rangeline_flags INTERFACE -fsanitize=address,undefined)
+endif()
+
 function(rangeline_layer name)
   cmake_parse_arguments(LAYER "" "" "LINKS;PRIVATE_LINKS;SOURCES" ${ARGN})
   set(root ${CMAKE_BINARY_DIR}/include-roots/${name})
