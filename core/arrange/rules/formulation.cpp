@@ -177,7 +177,7 @@ View Formulation::startVariable(const PlacementKey& key, RequirementKind kind, i
     return start;
 }
 
-Taken Formulation::taken(const Span& span, const std::vector<int>& tasks) {
+Taken Formulation::taken(const Span& span, const std::vector<int>& holders) {
     Taken result;
     switch (span.begin) {
         case SpanBegin::TaskStart:
@@ -197,8 +197,9 @@ Taken Formulation::taken(const Span& span, const std::vector<int>& tasks) {
     for (const int user : span.untilStartOf) {
         ends.push_back(startOf(user));
     }
-    const bool outOfTurn = std::ranges::any_of(tasks, [this](int task) { return hasBegun(task); });
-    for (const int task : tasks) {
+    const bool outOfTurn =
+        std::ranges::any_of(holders, [this](int task) { return hasBegun(task); });
+    for (const int task : holders) {
         if (outOfTurn && task != span.endOf && !allLeftOut({task})) {
             ends.push_back(endOf(task));
         }
