@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <numeric>
 
 namespace rangeline::engine {
 namespace {
@@ -28,7 +29,13 @@ bool runsAt(const Engine& engine, const CumulativeTask& task, Value instant) {
 }  // namespace
 
 Cumulative::Cumulative(std::vector<CumulativeTask> tasks, Value capacity)
-    : tasks_(std::move(tasks)), capacity_(capacity) {}
+    : tasks_(std::move(tasks)),
+      capacity_(capacity),
+      instants_(2 * tasks_.size()),
+      runs_(tasks_.size()),
+      byTime_(2 * tasks_.size()) {
+    std::iota(byTime_.begin(), byTime_.end(), std::uint32_t{0});
+}
 
 std::vector<View> Cumulative::watched() const {
     std::vector<View> views;
@@ -42,30 +49,45 @@ std::vector<View> Cumulative::watched() const {
     return views;
 }
 
-void Cumulative::buildProfile(const Engine& engine) {
+/// Little has moved since the last time, so that the last order is nearly the new one.
+void Cumulative::orderEvents(const Engine& engine) {
+    for (std::size_t t = 0; t < tasks_.size(); ++t) {
+        const CumulativeTask& task = tasks_[t];
+        instants_[2 * t] = engine.high(task.start);
+        instants_[2 * t + 1] = engine.low(task.end);
+        runs_[t] = instants_[2 * t] < instants_[2 * t + 1] && engine.isTrue(task.presence);
+    }
     events_.clear();
-    for (const CumulativeTask& task : tasks_) {
-        if (engine.isTrue(task.presence)) {
-            const Value begin = engine.high(task.start);
-            const Value end = engine.low(task.end);
-            if (begin < end) {
-                events_.push_back({begin, task.demand});
-                events_.push_back({end, -task.demand});
+    for (const std::uint32_t event : byTime_) {
+        if (runs_[event / 2]) {
+            std::size_t i = events_.size();
+            events_.push_back(event);
+            for (; i > 0 && instants_[event] < instants_[events_[i - 1]]; --i) {
+                events_[i] = events_[i - 1];
             }
+            events_[i] = event;
         }
     }
-    std::ranges::sort(events_, [](const Event& a, const Event& b) {
-        return std::pair(a.at, a.change) < std::pair(b.at, b.change);
-    });
+    auto next = events_.begin();
+    for (std::uint32_t& event : byTime_) {
+        if (runs_[event / 2]) {
+            event = *next++;
+        }
+    }
+}
+
+void Cumulative::buildProfile(const Engine& engine) {
+    orderEvents(engine);
     profile_.clear();
     Value height = 0;
     for (std::size_t i = 0; i < events_.size();) {
-        const Value begin = events_[i].at;
-        for (; i < events_.size() && events_[i].at == begin; ++i) {
-            height += events_[i].change;
+        const Value begin = instants_[events_[i]];
+        for (; i < events_.size() && instants_[events_[i]] == begin; ++i) {
+            const Value demand = tasks_[events_[i] / 2].demand;
+            height += events_[i] % 2 == 0 ? demand : -demand;
         }
         if (height > 0) {
-            profile_.push_back({begin, events_[i].at, height});
+            profile_.push_back({begin, instants_[events_[i]], height});
         }
     }
 }

@@ -2,6 +2,7 @@
 // A resource of limited capacity and what takes it, by the time-table rule: where a task must run
 // whatever happens, it counts; nothing else may be pushed over the capacity there.
 
+#include <cstdint>
 #include <vector>
 
 #include "arrange/engine/engine.h"
@@ -25,14 +26,11 @@ class Cumulative : public Propagator {
     bool propagate(Engine& engine) override;
 
   private:
-    struct Event {
-        Value at = 0;
-        Value change = 0;
-    };
     struct Stretch {
         Value begin = 0, end = 0, height = 0;
     };
 
+    void orderEvents(const Engine& engine);
     void buildProfile(const Engine& engine);
     bool overload(Engine& engine, const Stretch& stretch);
     std::size_t firstEndingAfter(Value instant) const;
@@ -48,7 +46,10 @@ class Cumulative : public Propagator {
 
     std::vector<CumulativeTask> tasks_;
     Value capacity_;
-    std::vector<Event> events_;
+    std::vector<Value> instants_;        ///< of a task's latest start and earliest end, in turn
+    std::vector<bool> runs_;             ///< by task: at some instant in every solution
+    std::vector<std::uint32_t> byTime_;  ///< indices of instants, as they last stood in order
+    std::vector<std::uint32_t> events_;  ///< of those, the ones of tasks that run
     std::vector<Stretch> profile_;
     std::vector<Literal> because_;
 };

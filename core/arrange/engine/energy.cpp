@@ -8,6 +8,10 @@
 namespace rangeline::engine {
 namespace {
 
+/// Calls. Finding nothing again and again it looks less often; nothing is lost but a conflict that
+/// comes later.
+constexpr int longestPause = 7;
+
 constexpr std::int64_t never = std::numeric_limits<std::int64_t>::min() / 4;
 
 Literal startsAtLeast(const EnergyTask& task, Value instant) {
@@ -78,6 +82,10 @@ void Energy::insert(std::size_t leaf, const EnergyTask& task, Value earliest) {
 }
 
 bool Energy::propagate(Engine& engine) {
+    if (rest_ > 0 && engine.level() > 0) {
+        --rest_;
+        return true;
+    }
     order(engine);
     for (std::size_t i = 0; i < byEnd_.size(); ++i) {
         const EnergyTask& task = tasks_[byEnd_[i]];
@@ -86,9 +94,12 @@ bool Energy::propagate(Engine& engine) {
         }
         insert(leafOf_[byEnd_[i]], task, engine.low(task.start));
         if (tree_[1].envelope > rate_ * engine.high(task.end)) {
+            pause_ = 0;
             return overload(engine, i);
         }
     }
+    pause_ = std::min(2 * pause_ + 1, longestPause);
+    rest_ = pause_;
     return true;
 }
 

@@ -42,6 +42,8 @@ class Energy : public Propagator {
 
     std::vector<EnergyTask> tasks_;
     std::int64_t rate_;
+    int pause_ = 0;  ///< calls let pass after the next one that finds nothing
+    int rest_ = 0;   ///< of those, still to come
     std::size_t leaves_ = 1;
     std::vector<Node> tree_;            ///< root at 1, leaves from leaves_
     std::vector<std::size_t> byStart_;  ///< tasks by earliest start

@@ -154,16 +154,7 @@ std::optional<Literal> Search::mostActive() {
     return std::nullopt;
 }
 
-std::optional<Literal> Search::nextKept() const {
-    const auto open = std::ranges::find_if(
-        kept_, [this](Literal l) { return !engine_.isTrue(l) && !engine_.isFalse(l); });
-    return open == kept_.end() ? std::nullopt : std::optional(*open);
-}
-
 std::optional<Literal> Search::nextDecision() {
-    if (const auto kept = nextKept()) {
-        return kept;
-    }
     if (followsOrder()) {
         if (const auto decision = latestFirst()) {
             return decision;
@@ -302,8 +293,8 @@ void Search::suggest(View view, Value value) {
     saved_[at(view / 2)] = view % 2 == 0 ? value : -value;
 }
 
-void Search::keepOutside(Value from, Value to, bool earlierMayMove) {
-    kept_.clear();
+std::vector<Literal> Search::outside(Value from, Value to, std::optional<Value> later) const {
+    std::vector<Literal> kept;
     for (const Group& group : groups_) {
         const View start = group.start.view & ~1;
         const std::optional<Value> saved = saved_[at(start / 2)];
@@ -313,15 +304,15 @@ void Search::keepOutside(Value from, Value to, bool earlierMayMove) {
         for (const std::vector<Literal>& set : group.sets) {
             for (const Literal literal : set) {
                 if (saved_[at(literal.view / 2)] == 1 && literal.view % 2 == 0) {
-                    kept_.push_back(literal);
+                    kept.push_back(literal);
                 }
             }
         }
-        if (!earlierMayMove || *saved >= to) {
-            kept_.push_back({start, *saved});
-            kept_.push_back({opposite(start), -*saved});
-        }
+        kept.push_back({start, *saved});
+        kept.push_back({opposite(start), -*saved - (*saved < from ? later.value_or(0) : 0)});
     }
+    std::erase_if(kept, [this](Literal l) { return engine_.isFalse(l); });
+    return kept;
 }
 
 void Search::prefer(const std::vector<std::optional<Value>>& values) {

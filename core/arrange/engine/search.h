@@ -61,11 +61,10 @@ class Search {
     void rememberValues();
     /// Prefers that value, as if a solution had had it.
     void suggest(View view, Value value);
-    /// Until keepNothing() is called, first keeps what it prefers of the groups whose preferred
-    /// start is outside of [from, to): what is chosen for them, and their start unless it is
-    /// earlier than `to` and `earlierMayMove`.
-    void keepOutside(Value from, Value to, bool earlierMayMove);
-    void keepNothing() { kept_.clear(); }
+    /// What it prefers of the groups whose preferred start is outside of [from, to): what is chosen
+    /// for them, and their start; those before may start later by as much. Not what no longer can
+    /// be.
+    std::vector<Literal> outside(Value from, Value to, std::optional<Value> later) const;
     /// By variable. The same variables of another search over the same model mean the same.
     const std::vector<std::optional<Value>>& preferredValues() const { return saved_; }
     /// Prefers these instead, as if a solution had had them; of variables known to both.
@@ -89,7 +88,6 @@ class Search {
     bool refutesAssumptions(const Goal& goal);
     std::optional<Literal> goalDecision(const Goal& goal);
     std::optional<Literal> nextDecision();
-    std::optional<Literal> nextKept() const;
     std::optional<Literal> latestFirst();
     std::optional<Literal> bestOfSets(const Group& group);
     std::optional<Literal> leavesLatest(const Group& group, const std::vector<Literal>& open);
@@ -128,8 +126,7 @@ class Search {
     std::int64_t decisions_ = 0;
     std::int64_t restarts_ = 0;
     bool suggested_ = false;
-    std::vector<Literal> kept_;  ///< decided before all others where still open
-    bool found_ = false;         ///< a solution, whose values are remembered
+    bool found_ = false;  ///< a solution, whose values are remembered
     std::int64_t untilRestart_ = 0;
     View boundOf_ = 0;  ///< objective
     Value bound_ = std::numeric_limits<Value>::min();

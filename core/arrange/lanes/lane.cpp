@@ -17,7 +17,7 @@ constexpr std::int64_t polishConflicts = 2000;
 constexpr std::int64_t hintConflicts = 300;
 
 /// Conflicts of the first search for a better plan, before the neighbourhood of
-/// the best one is searched for a quarter as many; then half as much again each
+/// the best one is searched for four times as many; then half as much again each
 /// time.
 constexpr std::int64_t firstSlice = 1000;
 /// The same once cooking has begun, when there is little time and the plan at
@@ -25,6 +25,15 @@ constexpr std::int64_t firstSlice = 1000;
 constexpr std::int64_t firstSliceUnderway = 100;
 constexpr std::int64_t neighbourhoodConflicts = 150;
 constexpr std::int64_t neighbourhoodConflictsUnderway = 60;
+
+/// Counted for a neighbourhood even if it is done with at once.
+constexpr std::int64_t leastSpent = 10;
+/// Steps in a stretch that is planned anew.
+constexpr std::int64_t narrowest = 8;
+constexpr std::int64_t widest = 50;
+/// Seconds by which steps before the stretch may move later, so that the whole begins later: they
+/// all move a little, or whatever they like.
+constexpr std::array<Value, 4> laterBy{120, 300, 900, 100'000};
 
 /// Of the limits, for the least lateness; the rest is left for the least
 /// movement.
@@ -205,7 +214,7 @@ bool Lane::searchOn(const engine::Goal& goal, std::optional<std::int64_t> budget
             }
             slice += slice / 2;
             if (kind_ == LaneKind::Lowers) {
-                searchAround(objective_ == f_.earliestStart ? slice : 3 * slice);
+                searchAround(4 * slice);
             }
         }
         if (outcome_ == Outcome::Contradiction) {
@@ -216,25 +225,38 @@ bool Lane::searchOn(const engine::Goal& goal, std::optional<std::int64_t> budget
 
 /// Most of the best plan is held; a stretch of time and what must follow from
 /// it is open.
-void Lane::holdAllButAStretch() {
+std::vector<engine::Literal> Lane::allButAStretch() {
     std::vector<Value> starts = search_.preferredStarts();
     if (options_.underway) {
         const Value now = rules::toValue(options_.underway->now);
         std::erase_if(starts, [now](Value start) { return start < now; });
     }
     if (starts.empty()) {
-        return;
+        return {};
     }
     std::ranges::sort(starts);
     const auto count = static_cast<std::int64_t>(starts.size());
-    const std::int64_t width = random_.between(count / 6, count / 2);
+    const std::int64_t width =
+        random_.between(std::min(narrowest, count / 2), std::min(widest, 2 * count / 3));
     const std::int64_t first = random_.between(0, std::max<std::int64_t>(count - width - 1, 0));
     // What comes after is what is late.
     const bool toTheEnd = objective_ == f_.lateness;
-    search_.keepOutside(starts[static_cast<std::size_t>(first)],
-                        toTheEnd ? std::numeric_limits<Value>::max()
-                                 : starts[static_cast<std::size_t>(first + width)] + 1,
-                        objective_ == f_.earliestStart);
+    std::vector<engine::Literal> held = search_.outside(
+        starts[static_cast<std::size_t>(first)],
+        toTheEnd ? std::numeric_limits<Value>::max()
+                 : starts[static_cast<std::size_t>(first + width)] + 1,
+        objective_ == f_.earliestStart
+            ? std::optional(laterBy[static_cast<std::size_t>(random_.between(0, 3))])
+            : std::nullopt);
+    held.push_back({engine::opposite(objective_), 1 - best_});
+    return held;
+}
+
+/// Whether no better plan is left, whatever is held.
+bool Lane::needsNothingHeld() const {
+    const engine::View better = engine::opposite(objective_);
+    return std::ranges::all_of(search_.core(),
+                               [better](engine::Literal l) { return l.view == better; });
 }
 
 /// Large-neighbourhood search (Shaw, 1998): such stretches are planned anew,
@@ -243,19 +265,19 @@ void Lane::searchAround(std::int64_t conflicts) {
     if (!found_ || (objective_ == f_.lateness && !options_.underway)) {
         return;
     }
-    const std::int64_t end = search_.conflicts() + conflicts;
-    while (search_.conflicts() < end && mayGoOn()) {
-        holdAllButAStretch();
-        const std::int64_t before = search_.conflicts();
-        solve({objective_, best_ - 1, false},
-              options_.underway ? neighbourhoodConflictsUnderway : neighbourhoodConflicts);
-        search_.keepNothing();
-        if (outcome_ == Outcome::Contradiction) {
-            return;  // whatever is held: no better plan is left
+    const std::int64_t each =
+        options_.underway ? neighbourhoodConflictsUnderway : neighbourhoodConflicts;
+    for (std::int64_t spent = 0; spent < conflicts && mayGoOn();) {
+        const std::vector<engine::Literal> held = allButAStretch();
+        if (held.empty()) {
+            break;
         }
-        if (search_.conflicts() == before && outcome_ != Outcome::Solution) {
+        const std::int64_t before = search_.conflicts();
+        solve({objective_, std::nullopt, false, held}, each);
+        if (outcome_ == Outcome::Contradiction && needsNothingHeld()) {
             return;
         }
+        spent += std::max(search_.conflicts() - before, leastSpent);
     }
     outcome_ = Outcome::Interrupted;
 }

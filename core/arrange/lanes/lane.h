@@ -45,7 +45,8 @@ class Lane {
     bool searchOn(const engine::Goal& goal, std::optional<std::int64_t> budget);
     bool solve(const engine::Goal& goal, std::optional<std::int64_t> budget);
     void searchAround(std::int64_t conflicts);
-    void holdAllButAStretch();
+    std::vector<engine::Literal> allButAStretch();
+    bool needsNothingHeld() const;
     bool settle(bool proved);
     void keep();
     void readPlan();
