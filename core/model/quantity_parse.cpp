@@ -236,6 +236,11 @@ Result<Length, Fault> parseLength(std::string_view text) {
     if (!nanometres.ok()) {
         return nanometres.error();
     }
+    // So far it can be written in whichever unit and still be read.
+    constexpr std::int64_t tooLong = 1'000'000'000'000'000;
+    if (nanometres.value() >= tooLong) {
+        return badText("not-a-length", text);
+    }
     return Length::nanometres(nanometres.value());
 }
 

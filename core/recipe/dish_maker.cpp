@@ -119,7 +119,7 @@ class DishMaker {
     void takeOven(const Instruction& read, const std::string& sentence) {
         const bool about = read.heatsOven || std::holds_alternative<OvenHeat>(read.step.heat);
         for (const Temperature& named : temperaturesNamed(sentence)) {
-            if (about && !oven_ && named >= coolestOven) {
+            if (about && !oven_ && ofAnOven(named)) {
                 oven_ = named;
             }
         }

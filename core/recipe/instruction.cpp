@@ -152,7 +152,7 @@ class Reader {
         Temperature at = usualOven_;
         read_.ovenAssumed = true;
         for (const Temperature& named : temperaturesNamed(sentence_)) {
-            if (named >= coolestOven && read_.ovenAssumed) {
+            if (ofAnOven(named) && read_.ovenAssumed) {
                 at = named;
                 read_.ovenAssumed = false;
             }

@@ -29,6 +29,14 @@ inline constexpr Duration assumedTime = Duration::minutes(5);
 /// Below it a temperature that is named is one of food: common practice, no source.
 inline constexpr Temperature coolestOven = Temperature::fahrenheit(200);
 
+/// What is named hotter than that no oven of a home range reaches: common practice, no source.
+inline constexpr Temperature hottestOven = Temperature::fahrenheit(550);
+
+/// Whether a temperature that a sentence names may be that of an oven.
+constexpr bool ofAnOven(Temperature named) {
+    return coolestOven <= named && named <= hottestOven;
+}
+
 /// `usualOven` is what the oven is at where the sentence does not say.
 Instruction readInstruction(std::string_view sentence, Temperature usualOven);
 

@@ -115,7 +115,7 @@ TEST(QuantityText, LengthsAreReadAsWritten) {
         ASSERT_TRUE(read.ok()) << row.text;
         EXPECT_EQ(read.value(), row.value) << row.text;
     }
-    for (const char* text : {"", "10", "10\"", "10.00005 in", "1/2 in", "10 IN"}) {
+    for (const char* text : {"", "10", "10\"", "10.00005 in", "1/2 in", "10 IN", "109999985 in"}) {
         EXPECT_FALSE(parseLength(text).ok()) << text;
     }
 }

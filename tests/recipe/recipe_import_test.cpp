@@ -2,6 +2,7 @@
 // allows. All of them are written for these tests.
 
 #include "recipe/recipe_import.h"
+#include "recipe/instruction.h"
 
 #include <gmock/gmock.h>
 
@@ -159,6 +160,15 @@ TEST(RecipeImport, OneOvenTemperatureSaidAnywhereServesAllThatBake) {
               Temperature::fahrenheit(425));
     EXPECT_THAT(read.remarks, ElementsAre(ImportRemark{ImportRemarkCode::OvenTurnedOn,
                                                        "Preheat the oven to 425°F"}));
+}
+
+TEST(RecipeImport, OfABakeHotterThanAHomeOvenAssumesTheUsualHeatAndTellsSo) {
+    const ImportedRecipe read = readOne(recipe(R"("name": "x", "recipeYield": 4,
+        "recipeInstructions": ["Bake at 800F for 20 min."])"));
+    ASSERT_THAT(read.dish.components.at(0).steps, SizeIs(1));
+    EXPECT_LE(std::get<OvenHeat>(read.dish.components[0].steps[0].heat).lowest, hottestOven);
+    EXPECT_THAT(read.remarks,
+                Contains(ImportRemark{ImportRemarkCode::OvenAssumed, "Bake at 800F for 20 min"}));
 }
 
 TEST(RecipeImport, TellsEverythingItAssumed) {
