@@ -1,5 +1,6 @@
 #include "support/natural_lesson.h"
 
+#include <algorithm>
 #include <string>
 
 #include "support/lesson_builder.h"
@@ -22,7 +23,6 @@ class NaturalLesson {
         builder_.ware("bowl", "bowl", 400);
         builder_.cook("ben", 150);
         builder_.lesson.head.crew = {CookId{"ann"}, CookId{"ben"}};
-        builder_.lesson.servings.front().dish.platesHold = 4_h;
     }
 
     int steps() const { return steps_; }
@@ -46,7 +46,11 @@ class NaturalLesson {
         plate.plates = true;
     }
 
-    Lesson take() { return std::move(builder_.lesson); }
+    /// Two cooks take about two minutes a step: what is plated first must keep as long.
+    Lesson take() {
+        builder_.lesson.servings.front().dish.platesHold = std::max(4_h, 2_min * steps_);
+        return std::move(builder_.lesson);
+    }
 
   private:
     Duration some(std::int64_t low, std::int64_t high) {
