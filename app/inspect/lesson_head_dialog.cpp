@@ -16,6 +16,7 @@
 #include "text/class_times_text.h"
 #include "text/fault_text.h"
 #include "text/quantities.h"
+#include "text/words.h"
 
 namespace rangeline {
 namespace {
@@ -173,8 +174,9 @@ QWidget* LessonHeadDialog::makeRules() {
     late_->setChecked(head.lateAllowed);
     form->addRow(late_);
     profile_ = addList(tr("&Food-safety limits"), tr("Food-safety limits"));
-    addOption(*profile_, tr("household"), SafetyProfile::Household);
-    addOption(*profile_, tr("food code (professional kitchens)"), SafetyProfile::FoodCode);
+    for (const SafetyProfile profile : {SafetyProfile::Household, SafetyProfile::FoodCode}) {
+        addOption(*profile_, profileText(profile), profile);
+    }
     choose(*profile_, head.profile);
     return box;
 }

@@ -26,4 +26,8 @@ struct NewLesson {
     Origins origins() const;
 };
 
+/// Which food-safety limits lessons of the book get; household until one was chosen.
+SafetyProfile profileOf(Book& book);
+std::optional<BookFault> chooseProfile(Book& book, SafetyProfile profile);
+
 }  // namespace rangeline

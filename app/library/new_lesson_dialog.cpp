@@ -112,6 +112,7 @@ NewLessonDialog::NewLessonDialog(BookDesk& desk, const QLocale& locale, Units un
     column->addWidget(buttons);
     constexpr QSize usual(940, 560);
     resize(usual);
+    askProfile();
     fillDishes();
     kitchenChosen();
     judge();
@@ -171,6 +172,13 @@ QWidget* NewLessonDialog::makeWho() {
     groups_->setAccessibleName(tr("Groups"));
     groups_->setToolTip(tr("How many groups cook the same at once, each at a station of its own"));
     form->addRow(tr("&Groups"), groups_);
+    profile_ = new QComboBox(box);
+    profile_->setAccessibleName(tr("Food-safety limits"));
+    profile_->setToolTip(tr("The book keeps what you choose for the lessons after this one"));
+    for (const SafetyProfile profile : {SafetyProfile::Household, SafetyProfile::FoodCode}) {
+        profile_->addItem(profileText(profile), static_cast<int>(profile));
+    }
+    form->addRow(tr("&Food-safety limits"), profile_);
     connect(kitchens_, &QComboBox::currentIndexChanged, this, &NewLessonDialog::kitchenChosen);
     connect(groups_, &QSpinBox::valueChanged, this, &NewLessonDialog::judge);
     return box;
@@ -237,7 +245,17 @@ QWidget* NewLessonDialog::makeGuests() {
     return box;
 }
 
-// ---- dishes and kitchen, read when they are chosen ----
+// ---- what the book says; dishes and kitchen are read when they are chosen ----
+
+void NewLessonDialog::askProfile() {
+    desk_.book()->ask(
+        [](Book& book) { return profileOf(book); },
+        [this, self = QPointer(this)](SafetyProfile profile) {
+            if (self) {
+                profile_->setCurrentIndex(profile_->findData(static_cast<int>(profile)));
+            }
+        });
+}
 
 void NewLessonDialog::fillDishes() {
     const QSignalBlocker quiet(dishes_);
@@ -331,6 +349,7 @@ Head NewLessonDialog::filledHead() const {
     head.tasting = tasting_->instant(serving);
     head.everyoneOut = out_->instant(serving);
     head.groups.count = groups_->value();
+    head.profile = static_cast<SafetyProfile>(profile_->currentData().toInt());
     head.units = units_;
     for (std::size_t number = 0; number < crew_.size(); ++number) {
         if (crew_[number]->isChecked()) {
@@ -403,7 +422,12 @@ void NewLessonDialog::accept() {
     }
     make_->setEnabled(false);
     desk_.book()->ask(
-        [made = filled()](Book& book) { return addLesson(book, made.lesson(), made.origins()); },
+        [made = filled()](Book& book) -> Result<ItemId, BookFault> {
+            if (auto fault = chooseProfile(book, made.head.profile)) {
+                return *std::move(fault);
+            }
+            return addLesson(book, made.lesson(), made.origins());
+        },
         [this, self = QPointer(this)](const Result<ItemId, BookFault>& added) {
             if (!self) {
                 return;

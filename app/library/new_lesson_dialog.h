@@ -38,6 +38,7 @@ class NewLessonDialog : public QDialog {
     QWidget* makeWho();
     QWidget* makeWhen(const QDateTime& now);
     QWidget* makeGuests();
+    void askProfile();
     void fillDishes();
     void filterDishes(const QString& words);
     void dishTicked(QTreeWidgetItem* row);
@@ -64,6 +65,7 @@ class NewLessonDialog : public QDialog {
     QWidget* crewBox_ = nullptr;
     std::vector<QCheckBox*> crew_;
     QSpinBox* groups_ = nullptr;
+    QComboBox* profile_ = nullptr;
     ClockField* serving_ = nullptr;
     InstantField* opens_ = nullptr;
     InstantField* cooking_ = nullptr;

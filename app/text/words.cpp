@@ -38,6 +38,11 @@ constexpr Word storages[] = {
     {"hot-in-oven", QT_TRANSLATE_NOOP("Words", "hot in the oven")},
 };
 
+constexpr Word profiles[] = {
+    {"household", QT_TRANSLATE_NOOP("Words", "household")},
+    {"food-code", QT_TRANSLATE_NOOP("Words", "food code (professional kitchens)")},
+};
+
 constexpr Word needs[] = {
     {"burner", QT_TRANSLATE_NOOP("Words", "burner")},
     {"oven", QT_TRANSLATE_NOOP("Words", "place in the oven")},
@@ -140,6 +145,9 @@ QString modeText(OvenMode mode) {
 }
 QString modeText(std::string_view key) {
     return lookUp(modes, key);
+}
+QString profileText(SafetyProfile profile) {
+    return lookUp(profiles, profiles[static_cast<std::size_t>(profile)].key);
 }
 QString storageText(Storage storage) {
     return storageText(storages[static_cast<std::size_t>(storage)].key);

@@ -15,6 +15,7 @@ QString modeText(OvenMode mode);
 QString modeText(std::string_view key);     ///< "bake", "convection", "broil"
 QString storageText(std::string_view key);  ///< "room", "cold", "hot-on-burner", "hot-in-oven"
 QString storageText(Storage storage);
+QString profileText(SafetyProfile profile);
 QString needText(std::string_view key);  ///< "burner", "oven", "ware", "cook", "watcher"
 QString allergenText(std::string_view key);
 QString foodText(std::string_view key);

@@ -117,6 +117,27 @@ TEST_F(Lessons, ANewLessonIsMadeOfTickedDishesAndWarnsOfAGuestsAllergenAtOnce) {
         true);
 }
 
+TEST_F(Lessons, TheBookKeepsTheFoodSafetyLimitsThatWereChosenForTheNextLesson) {
+    const QDateTime now(QDate(2027, 10, 8), QTime(9, 0), QTimeZone("America/Chicago"));
+    NewLessonDialog first(*desk_, english, Units::UsCustomary, now);
+    auto* limits = findNamed<QComboBox>(first, "Food-safety limits");
+    inBook([](Book& book) { return profileOf(book); });
+    EXPECT_EQ(limits->currentText(), "household");
+    limits->setCurrentText("food code (professional kitchens)");
+    findNamed<QTreeWidget>(first, "Dishes")->topLevelItem(0)->setCheckState(0, Qt::Checked);
+    auto* make = findNamed<QPushButton>(first, "Make the lesson");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return make->isEnabled(); }));
+    QSignalSpy opened(desk_.get(), &BookDesk::lessonOpened);
+    make->click();
+    ASSERT_TRUE(opened.wait());
+    EXPECT_EQ(document_->lesson().head.profile, SafetyProfile::FoodCode);
+
+    NewLessonDialog next(*desk_, english, Units::UsCustomary, now);
+    limits = findNamed<QComboBox>(next, "Food-safety limits");
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return limits->currentText() == "food code (professional kitchens)"; }));
+}
+
 TEST_F(Lessons, AVersionIsKeptComparedAndGoneBackToAsOneStepOfUndo) {
     openFirst();
     const Lesson before = document_->lesson();
