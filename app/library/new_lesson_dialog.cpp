@@ -110,7 +110,7 @@ NewLessonDialog::NewLessonDialog(BookDesk& desk, const QLocale& locale, Units un
     column->addWidget(area, 1);
     column->addWidget(says_);
     column->addWidget(buttons);
-    constexpr QSize usual(940, 560);
+    constexpr QSize usual(940, 620);
     resize(usual);
     askProfile();
     fillDishes();
