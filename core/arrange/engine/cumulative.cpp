@@ -55,11 +55,11 @@ void Cumulative::orderEvents(const Engine& engine) {
         const CumulativeTask& task = tasks_[t];
         instants_[2 * t] = engine.high(task.start);
         instants_[2 * t + 1] = engine.low(task.end);
-        runs_[t] = instants_[2 * t] < instants_[2 * t + 1] && engine.isTrue(task.presence);
+        runs_[t] = instants_[2 * t] < instants_[2 * t + 1] && engine.isTrue(task.presence) ? 1 : 0;
     }
     events_.clear();
     for (const std::uint32_t event : byTime_) {
-        if (runs_[event / 2]) {
+        if (runs_[event / 2] != 0) {
             std::size_t i = events_.size();
             events_.push_back(event);
             for (; i > 0 && instants_[event] < instants_[events_[i - 1]]; --i) {
@@ -70,7 +70,7 @@ void Cumulative::orderEvents(const Engine& engine) {
     }
     auto next = events_.begin();
     for (std::uint32_t& event : byTime_) {
-        if (runs_[event / 2]) {
+        if (runs_[event / 2] != 0) {
             event = *next++;
         }
     }

@@ -47,7 +47,7 @@ class Cumulative : public Propagator {
     std::vector<CumulativeTask> tasks_;
     Value capacity_;
     std::vector<Value> instants_;        ///< of a task's latest start and earliest end, in turn
-    std::vector<bool> runs_;             ///< by task: at some instant in every solution
+    std::vector<std::uint8_t> runs_;     ///< by task: 1 if at some instant in every solution
     std::vector<std::uint32_t> byTime_;  ///< indices of instants, as they last stood in order
     std::vector<std::uint32_t> events_;  ///< of those, the ones of tasks that run
     std::vector<Stretch> profile_;
