@@ -139,8 +139,14 @@ struct UnitScale {
     std::int64_t baseInStep;
 };
 
+/// What no longer is written with the digits that are read, in the smallest unit of so many.
+constexpr std::int64_t tooMuchOf(std::int64_t baseInSmallest) {
+    return 1'000'000'000 * baseInSmallest;
+}
+
 Result<std::int64_t, Fault> parseScaled(std::string_view text, const char* wanted,
-                                        std::span<const UnitScale> scales, const char* known) {
+                                        std::span<const UnitScale> scales, const char* known,
+                                        std::int64_t tooMuch) {
     const auto measured = parseMeasured(text);
     if (!measured) {
         return badText(wanted, text);
@@ -152,7 +158,11 @@ Result<std::int64_t, Fault> parseScaled(std::string_view text, const char* wante
     if (measured->millionths % scale->millionthsInStep != 0) {
         return badText(wanted, text);
     }
-    return measured->millionths / scale->millionthsInStep * scale->baseInStep;
+    const std::int64_t value = measured->millionths / scale->millionthsInStep * scale->baseInStep;
+    if (value >= tooMuch || value <= -tooMuch) {
+        return badText(wanted, text);
+    }
+    return value;
 }
 
 std::optional<Rational> takeRational(Cursor& cursor) {
@@ -232,26 +242,22 @@ Result<TemperatureDelta, Fault> parseTemperatureDelta(std::string_view text) {
 
 Result<Length, Fault> parseLength(std::string_view text) {
     constexpr std::array<UnitScale, 3> scales{{{"in", 100, 2540}, {"cm", 10, 100}, {"mm", 1, 1}}};
-    const auto nanometres = parseScaled(text, "not-a-length", scales, "in, cm, mm");
+    const auto nanometres =
+        parseScaled(text, "not-a-length", scales, "in, cm, mm", tooMuchOf(1'000'000));
     if (!nanometres.ok()) {
         return nanometres.error();
-    }
-    // So far it can be written in whichever unit and still be read.
-    constexpr std::int64_t tooLong = 1'000'000'000'000'000;
-    if (nanometres.value() >= tooLong) {
-        return badText("not-a-length", text);
     }
     return Length::nanometres(nanometres.value());
 }
 
 Result<std::int64_t, Fault> parseVolume(std::string_view text) {
     constexpr std::array<UnitScale, 2> scales{{{"mL", 1'000'000, 1}, {"L", 1000, 1}}};
-    return parseScaled(text, "not-a-volume", scales, "mL, L");
+    return parseScaled(text, "not-a-volume", scales, "mL, L", tooMuchOf(1));
 }
 
 Result<Power, Fault> parsePower(std::string_view text) {
     constexpr std::array<UnitScale, 2> scales{{{"W", 1'000'000, 1}, {"Btu/h", 1'000'000, 1}}};
-    const auto amount = parseScaled(text, "not-a-power", scales, "W, Btu/h");
+    const auto amount = parseScaled(text, "not-a-power", scales, "W, Btu/h", tooMuchOf(1));
     if (!amount.ok()) {
         return amount.error();
     }

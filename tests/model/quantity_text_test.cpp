@@ -115,7 +115,8 @@ TEST(QuantityText, LengthsAreReadAsWritten) {
         ASSERT_TRUE(read.ok()) << row.text;
         EXPECT_EQ(read.value(), row.value) << row.text;
     }
-    for (const char* text : {"", "10", "10\"", "10.00005 in", "1/2 in", "10 IN", "109999985 in"}) {
+    for (const char* text :
+         {"", "10", "10\"", "10.00005 in", "1/2 in", "10 IN", "109999985 in", "-109999985 in"}) {
         EXPECT_FALSE(parseLength(text).ok()) << text;
     }
 }
@@ -123,6 +124,7 @@ TEST(QuantityText, LengthsAreReadAsWritten) {
 TEST(QuantityText, VolumesAndPowersAreReadAsWritten) {
     EXPECT_EQ(parseVolume("2500 mL").value(), 2500);
     EXPECT_EQ(parseVolume("2.5 L").value(), 2500);
+    EXPECT_FALSE(parseVolume("-55944448.13 L").ok());
     EXPECT_FALSE(parseVolume("2.5 mL").ok());
     EXPECT_EQ(volumeText(2500), "2.5 L");
     EXPECT_EQ(volumeText(2510), "2510 mL");
