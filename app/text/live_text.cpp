@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "text/quantities.h"
+
 namespace rangeline {
 namespace {
 
@@ -70,6 +72,10 @@ QString LiveText::now(Instant at) const {
 
 QString LiveText::minutes(Duration length) const {
     const int count = upToMinutes(length);
+    constexpr int minutesInHour = 60;
+    if (count >= minutesInHour) {
+        return durationText(Duration::minutes(count), context_.locale);
+    }
     return count == 1 ? Text::tr("1 minute") : Text::tr("%1 minutes").arg(count);
 }
 

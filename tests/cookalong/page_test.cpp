@@ -106,6 +106,12 @@ TEST_F(CookAlongPageText, ArrangesTheRestAnewWhereThatSavesThePlatingAndSaysWhat
     EXPECT_THAT(labels(), Contains(HasSubstr("“Dress the salad” moves to")));
 }
 
+TEST_F(CookAlongPageText, SaysInHoursHowFarPlatingIsBehindWhereThatIsFar) {
+    open();
+    passTo(40);  // nothing has begun: the rice alone takes 25 minutes, then 5 to plate
+    EXPECT_THAT(labels(), Contains(HasSubstr("1 h 10 min behind")));
+}
+
 TEST_F(CookAlongPageText, OffersToPlateLaterAndHoldsTheRestAgainstThat) {
     open();
     passTo(-21);  // nothing has begun: the rice alone takes 25 minutes, then 5 to plate
