@@ -21,10 +21,7 @@ bool holds(const std::vector<int>& tasks, int task) {
 class RowMaker {
   public:
     RowMaker(const UseIndex& index, const TextContext& context)
-        : index_(index),
-          context_(context),
-          names_(context),
-          clock_(context) {}
+        : index_(index), context_(context), names_(context), clock_(context) {}
 
     PlanRow row(int node) const {
         const Placed& placed = index_.placed(node);

@@ -16,11 +16,7 @@ class HoldWords {
   public:
     /// For the holds of that placement.
     HoldWords(const Spare& own, const PlatingAnalysis& analysis, const TextContext& context)
-        : own_(own),
-          analysis_(analysis),
-          context_(context),
-          names_(context),
-          clock_(context) {}
+        : own_(own), analysis_(analysis), context_(context), names_(context), clock_(context) {}
 
     QString of(const Hold& hold) const {
         switch (hold.by) {

@@ -18,10 +18,7 @@ QString q(const std::string& text) {
 class RequirementWords {
   public:
     RequirementWords(int index, const TextContext& context)
-        : index_(index),
-          context_(context),
-          names_(context),
-          clock_(context) {}
+        : index_(index), context_(context), names_(context), clock_(context) {}
 
     QString of(RequirementKind kind) const {
         switch (kind) {

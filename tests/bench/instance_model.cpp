@@ -74,8 +74,8 @@ class Builder {
                 const int task = static_cast<int>(t);
                 const int demand = in_.tasks[t].demands[r];
                 tasks.push_back({start(task), end(task), demand, yes()});
-                energy.push_back({start(task), end(task),
-                                  std::int64_t{demand} * in_.tasks[t].minutes, yes()});
+                energy.push_back(
+                    {start(task), end(task), std::int64_t{demand} * in_.tasks[t].minutes, yes()});
             }
             addCumulative(m_.engine, std::move(tasks), in_.capacities[r]);
             engine::addEnergy(m_.engine, std::move(energy), in_.capacities[r]);

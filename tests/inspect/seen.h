@@ -1,7 +1,7 @@
 #pragma once
 
-#include "range/range_scene.h"
 #include "inspect/small_kitchen.h"
+#include "range/range_scene.h"
 
 namespace rangeline::test {
 

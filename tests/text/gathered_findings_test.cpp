@@ -80,7 +80,8 @@ TEST(GatheredFindings, AStepTooEarlyForSeveralReasonsIsListedOnceByTheGreatest) 
                        span(-30, -20),
                        {given, wanted}};
     };
-    const auto rows = gathered({early(Duration::minutes(2), Duration::minutes(5)), early(Duration::minutes(2), Duration::minutes(10))});
+    const auto rows = gathered({early(Duration::minutes(2), Duration::minutes(5)),
+                                early(Duration::minutes(2), Duration::minutes(10))});
     ASSERT_EQ(rows.size(), 1U);
     EXPECT_EQ(rows[0].shown.figures.at(1), Figure(Duration::minutes(10)));
     EXPECT_EQ(rows[0].parts.size(), 2U);
