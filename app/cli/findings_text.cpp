@@ -69,10 +69,11 @@ QString findingsText(const OpenedLesson& opened, int width) {
     }
     if (needsSafetyNote(opened.findings())) {
         const TextContext& context = opened.text();
-        text +=
-            wrapped(safetyNote(context.lesson.head.profile, context.units, context.locale), width)
-                .join('\n') +
-            '\n';
+        text += wrapped(safetyNote(context.lesson.head.profile, context.lesson.kitchen.room,
+                                   context.units, context.locale),
+                        width)
+                    .join('\n') +
+                '\n';
     }
     return text;
 }

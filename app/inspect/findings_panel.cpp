@@ -178,7 +178,8 @@ void FindingsPanel::showChosen() {
     const TextContext text = document_.text(locale_);
     hint_->setText(hint(finding->shown, text));
     const bool needsNote = needsSafetyNote({finding->shown});
-    note_->setText(needsNote ? safetyNote(text.lesson.head.profile, text.units, locale_)
+    note_->setText(needsNote ? safetyNote(text.lesson.head.profile, text.lesson.kitchen.room,
+                                          text.units, locale_)
                              : QString());
     note_->setVisible(needsNote);
     listRepairs(*finding);

@@ -112,7 +112,8 @@ void addHazards(const TimelineInput& input, TextFlow& flow) {
 
 /// How long each food that needs control is neither cold nor hot, in the order of time.
 void addClocks(const TimelineInput& input, TextFlow& flow) {
-    const HoldingLimits& limits = holdingLimits(input.text.lesson.head.profile);
+    const Lesson& lesson = input.text.lesson;
+    const Duration most = holdingLimits(lesson.head.profile).outIn(lesson.kitchen.room);
     std::vector<OutClock> clocks;
     for (int wait = 0; wait < input.index.count(Subject::Wait); ++wait) {
         if (const auto clock = outClock(input.index, wait)) {
@@ -123,7 +124,7 @@ void addClocks(const TimelineInput& input, TextFlow& flow) {
     const Clock times(input.text.lesson.head, input.text.locale);
     Rows rows;
     for (const OutClock& clock : clocks) {
-        const bool within = clock.out.length() <= limits.out;
+        const bool within = clock.out.length() <= most;
         rows.push_back(
             {q(input.index.step(clock.made).name), times.span(clock.out),
              clock.toCold ? Printed::tr("put in the cold") : q(input.index.step(clock.until).name),
@@ -139,7 +140,7 @@ void addClocks(const TimelineInput& input, TextFlow& flow) {
                 {Printed::tr("When"), 22},
                 {Printed::tr("Until"), 22},
                 {Printed::tr("How long"), 12},
-                {Printed::tr("At most %1").arg(durationText(limits.out, input.text.locale)), 16}},
+                {Printed::tr("At most %1").arg(durationText(most, input.text.locale)), 16}},
                rows);
 }
 

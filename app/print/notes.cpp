@@ -157,7 +157,8 @@ void addCautions(const TimelineInput& input, TextFlow& flow) {
     if (needsSafetyNote(all)) {
         const Head& head = input.text.lesson.head;
         flow.space(indent / 2);
-        flow.paragraph(safetyNote(head.profile, input.text.units, input.text.locale));
+        flow.paragraph(safetyNote(head.profile, input.text.lesson.kitchen.room, input.text.units,
+                                  input.text.locale));
     }
 }
 

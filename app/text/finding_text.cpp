@@ -20,10 +20,7 @@ struct Text {
 class Filler {
   public:
     Filler(const Finding& finding, const TextContext& context)
-        : finding_(finding),
-          context_(context),
-          names_(context),
-          clock_(context) {}
+        : finding_(finding), context_(context), names_(context), clock_(context) {}
 
     QString fill(const QString& pattern) const {
         QString text;
@@ -210,7 +207,8 @@ QString severityText(Severity severity) {
     return Text::tr("Caution");
 }
 
-QString safetyNote(SafetyProfile profile, Units units, const QLocale& locale) {
+QString safetyNote(SafetyProfile profile, const std::optional<Temperature>& room, Units units,
+                   const QLocale& locale) {
     const HoldingLimits& limits = holdingLimits(profile);
     const auto degrees = [&](Temperature t) { return temperatureText(t, units, locale); };
     QStringList lines;
@@ -223,6 +221,9 @@ QString safetyNote(SafetyProfile profile, Units units, const QLocale& locale) {
     if (limits.hotRoom) {
         lines << Text::tr("In a room above %1 no more than %2.")
                      .arg(degrees(*limits.hotRoom), durationText(limits.outInHotRoom, locale));
+    }
+    if (limits.isHot(room)) {
+        lines << Text::tr("This kitchen is written down with %1.").arg(degrees(*room));
     }
     if (profile == SafetyProfile::FoodCode) {
         for (const CoolingStage& stage : coolingStages()) {

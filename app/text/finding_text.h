@@ -24,7 +24,8 @@ QString severityText(Severity severity);
 
 /// The note that goes once with any food-safety line: whose limits these are, and to follow the
 /// local food code.
-QString safetyNote(SafetyProfile profile, Units units, const QLocale& locale);
+QString safetyNote(SafetyProfile profile, const std::optional<Temperature>& room, Units units,
+                   const QLocale& locale);
 /// Whether any of the findings is about food safety.
 bool needsSafetyNote(const std::vector<Finding>& findings);
 

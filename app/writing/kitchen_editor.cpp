@@ -7,6 +7,10 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 #include <utility>
+
+#include "writing/editors.h"
+#include "writing/field_keys.h"
+#include "writing/kitchen_fields.h"
 #include "writing/leaving.h"
 
 namespace rangeline {
@@ -16,6 +20,8 @@ KitchenEditor::KitchenEditor(Kitchen kitchen, Units units, QWidget* parent)
       kitchen_(std::move(kitchen)),
       original_(kitchen_),
       name_(new QLineEdit(QString::fromStdString(kitchen_.name), this)),
+      fields_(std::make_unique<FormOf<Kitchen>>(kitchenFields(units), 3, this,
+                                                [this](const Kitchen& next) { change(next); })),
       tabs_(new QTabWidget(this)),
       problems_(new ProblemList(this)) {
     setWindowTitle(tr("Write down a kitchen"));
@@ -25,6 +31,7 @@ KitchenEditor::KitchenEditor(Kitchen kitchen, Units units, QWidget* parent)
     form->addRow(tr("&Name"), name_);
     auto* column = new QVBoxLayout(this);
     column->addLayout(form);
+    column->addWidget(fields_->widget());
     column->addWidget(tabs_, 1);
     column->addWidget(problems_);
     column->addWidget(makeButtons());
@@ -101,6 +108,7 @@ void KitchenEditor::redo() {
 
 void KitchenEditor::showTurned() {
     name_->setText(QString::fromStdString(kitchen_.name));
+    fields_->forgetMarks();
     showAll();
 }
 
@@ -108,6 +116,7 @@ void KitchenEditor::showAll() {
     for (KitchenTable* table : tables_) {
         table->showKitchen(kitchen_);
     }
+    fields_->show(kitchen_);
     std::vector<Problem> problems = problemsOf(kitchen_);
     keep_->setEnabled(mayBeKept(problems));
     if (!refused_.isEmpty()) {
@@ -126,7 +135,8 @@ void KitchenEditor::goTo(const Problem& problem) {
     const auto match = place.match(QString::fromStdString(problem.field));
     const auto table = tables.indexOf(match.captured(1));
     if (table < 0) {
-        name_->setFocus();
+        QWidget* field = fieldOf(*this, problem.field);
+        (field == nullptr ? name_ : field)->setFocus();
         return;
     }
     tabs_->setCurrentIndex(static_cast<int>(table));

@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTabWidget>
+#include <memory>
 #include <vector>
 
 #include "writing/history.h"
@@ -12,6 +13,9 @@
 #include "writing/problem_list.h"
 
 namespace rangeline {
+
+template <class T>
+class FormOf;
 
 class KitchenEditor : public QDialog {
     Q_OBJECT
@@ -48,6 +52,7 @@ class KitchenEditor : public QDialog {
     const Kitchen original_;
     History<Kitchen> history_;
     QLineEdit* name_;
+    std::unique_ptr<FormOf<Kitchen>> fields_;
     QTabWidget* tabs_;
     std::vector<KitchenTable*> tables_;
     ProblemList* problems_;

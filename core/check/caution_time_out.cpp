@@ -21,13 +21,14 @@ bool isControlled(const Step& step) {
 void addIfTooLong(const UseIndex& index, std::vector<PlacementKey> keys, const Interval& out,
                   std::vector<Finding>& findings) {
     const HoldingLimits& limits = holdingLimits(index.lesson().head.profile);
-    if (out.length() > limits.out) {
+    const Duration most = limits.outIn(index.kitchen().room);
+    if (out.length() > most) {
         findings.push_back({FindingCode::OutOfTemperatureTooLong,
                             Severity::Caution,
                             std::move(keys),
                             {},
                             out,
-                            {out.length(), limits.out, std::string(limits.timeSource)}});
+                            {out.length(), most, std::string(limits.timeSource)}});
     }
 }
 

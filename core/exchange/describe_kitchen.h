@@ -84,6 +84,7 @@ void describe(F& f, Of<Kitchen>) {
     f.may("pools", &Kitchen::pools);
     f.may("cooks", &Kitchen::cooks);
     f.may("watchLimit", &Kitchen::watchLimit);
+    f.may("room", &Kitchen::room);
 }
 
 }  // namespace rangeline

@@ -120,6 +120,8 @@ struct Kitchen {
     std::vector<Pool> pools;
     std::vector<Cook> cooks;
     int watchLimit = 3;  ///< things one cook can watch at once
+    /// How warm the room is while there is cooking; none: not known, and not taken as hot.
+    std::optional<Temperature> room;
 
     friend bool operator==(const Kitchen&, const Kitchen&) = default;
 };

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "model/quantity_text.h"
 #include "model/stations.h"
 #include "model/validate_parts.h"
 
@@ -7,6 +8,19 @@ namespace rangeline {
 namespace {
 
 constexpr std::int64_t mostAlike = 1000;
+
+/// A kitchen outside of these is a slip of the pen.
+constexpr Temperature coldestRoom = Temperature::celsius(-10);
+constexpr Temperature hottestRoom = Temperature::celsius(60);
+
+void room(ValueChecks& checks, const Place& place, Temperature room) {
+    checks.temperature(place, room);
+    if (checks.none() && (room < coldestRoom || hottestRoom < room)) {
+        checks.report(place, FaultCode::OutOfRange,
+                      {toText(room, Units::Metric), toText(coldestRoom, Units::Metric),
+                       toText(hottestRoom, Units::Metric)});
+    }
+}
 
 void validatePower(ValueChecks& checks, const Place& place, const std::optional<Power>& power) {
     checks.whole(place, power ? power->amount : 1, 1, 1'000'000);
@@ -118,6 +132,9 @@ void validateKitchen(ValueChecks& checks, const Kitchen& kitchen) {
     each("pools", kitchen.pools, [&](const Place& p, const Pool& o) { pool(checks, p, o); });
     each("cooks", kitchen.cooks, [&](const Place& p, const Cook& c) { cook(checks, p, c); });
     checks.whole(place.key("watchLimit"), kitchen.watchLimit, 0, 100);
+    if (kitchen.room) {
+        room(checks, place.key("room"), *kitchen.room);
+    }
 }
 
 }  // namespace rangeline

@@ -22,6 +22,14 @@ struct HoldingLimits {
     /// The shorter limit for a room warmer than hotRoom, where the profile has one.
     std::optional<Temperature> hotRoom;
     Duration outInHotRoom;
+
+    bool isHot(const std::optional<Temperature>& room) const {
+        return hotRoom && room && *hotRoom < *room;
+    }
+    /// The most time between cold and hot in this room; a room that is not known is not hot.
+    Duration outIn(const std::optional<Temperature>& room) const {
+        return isHot(room) ? outInHotRoom : out;
+    }
 };
 
 const HoldingLimits& holdingLimits(SafetyProfile profile);

@@ -51,6 +51,23 @@ TEST(CautionTimeOut, TheFoodCodeAllowsFourHours) {
     EXPECT_THAT(findingsOf(builder.lesson, code), SizeIs(1));
 }
 
+// USDA FSIS (read in copies): no more than one hour where the room is above 90 °F.
+TEST(CautionTimeOut, AHotRoomHalvesTheHouseholdLimitAndNoOther) {
+    auto builder = cookedLeeks(-76);  // made until -66, used at -5: 61 min
+    EXPECT_THAT(findingsOf(builder.lesson, code), IsEmpty());
+    builder.lesson.kitchen.room = Temperature::fahrenheit(90);
+    EXPECT_THAT(findingsOf(builder.lesson, code), IsEmpty());
+    builder.lesson.kitchen.room = Temperature::fahrenheit(91);
+    const auto found = findingsOf(builder.lesson, code);
+    ASSERT_THAT(found, SizeIs(1));
+    EXPECT_EQ(found[0].figures[1], Figure(1_h));
+    builder.place("cook", -75);
+    EXPECT_THAT(findingsOf(builder.lesson, code), IsEmpty());
+    builder.place("cook", -200);
+    builder.lesson.head.profile = SafetyProfile::FoodCode;
+    EXPECT_THAT(findingsOf(builder.lesson, code), IsEmpty());
+}
+
 TEST(CautionTimeOut, FoodKeptColdOrHotIsNotOut) {
     auto builder = cookedLeeks(-300);
     for (const Storage storage : {Storage::Cold, Storage::HotOnBurner, Storage::HotInOven}) {

@@ -143,6 +143,8 @@ TEST(Validate, TheKitchenIsChecked) {
          {OutOfRange, "kitchen.cooks[1].pace", {"5 %", "10 %", "1000 %"}}},
         {[](Lesson& l) { l.kitchen.watchLimit = -1; },
          {OutOfRange, "kitchen.watchLimit", {"-1", "0", "100"}}},
+        {[](Lesson& l) { l.kitchen.room = Temperature::celsius(61); },
+         {OutOfRange, "kitchen.room", {"61 °C", "-10 °C", "60 °C"}}},
     });
 }
 

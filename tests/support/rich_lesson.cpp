@@ -41,6 +41,7 @@ Kitchen richKitchen() {
     k.cooks = {{CookId{"teacher"}, "Teacher", 90, {"teacher", "filleting"}},
                {CookId{"helper"}, "Helper", 125, {}}};
     k.watchLimit = 2;
+    k.room = Temperature::fahrenheit(77);
     return k;
 }
 

@@ -240,10 +240,14 @@ TEST(FindingText, AGuestsAllergenNamesIngredientAndComponent) {
 }
 
 TEST(FindingText, TheNoteDefersToTheLocalCode) {
-    const QString home = safetyNote(SafetyProfile::Household, Units::UsCustomary, american);
+    const QString home = safetyNote(SafetyProfile::Household, {}, Units::UsCustomary, american);
     EXPECT_TRUE(home.contains("at or below 40 °F, hot food at or above 140 °F, no more than 2 h"));
     EXPECT_TRUE(home.contains("above 90 °F no more than 1 h"));
-    const QString code = safetyNote(SafetyProfile::FoodCode, Units::Metric, american);
+    EXPECT_FALSE(home.contains("This kitchen"));
+    EXPECT_TRUE(safetyNote(SafetyProfile::Household, Temperature::fahrenheit(95),
+                           Units::UsCustomary, american)
+                    .contains("This kitchen is written down with 95 °F."));
+    const QString code = safetyNote(SafetyProfile::FoodCode, {}, Units::Metric, american);
     EXPECT_TRUE(code.contains("Cool from 57.2 °C to 21.1 °C within 2 h."));
     for (const QString& note : {home, code}) {
         EXPECT_TRUE(note.endsWith("follow your local food code and health department."));

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QLineEdit>
 
 #include "book/judge.h"
 #include "model/starting_kitchens.h"
@@ -35,6 +36,27 @@ TEST_F(Kitchens, CellsChangeWhatTheyTellOf) {
     EXPECT_EQ(kitchen.wares[2].count, 3);
     EXPECT_EQ(kitchen.cooks[0].pacePercent, 150);
     EXPECT_FALSE(judgeKitchen(kitchen));
+}
+
+TEST_F(Kitchens, FieldsTellOfTheKitchenAsAWhole) {
+    const auto write = [&](const QString& name, const QString& text) {
+        auto* field = findNamed<QLineEdit>(editor_, name);
+        ASSERT_NE(field, nullptr);
+        field->setText(text);
+        Q_EMIT field->editingFinished();
+    };
+    write("Width of the range", "24");
+    write("One cook watches at most", "5");
+    write("Temperature of the room", "95");
+    EXPECT_EQ(editor_.kitchen().rangeWidth, Length::inches(24));
+    EXPECT_EQ(editor_.kitchen().watchLimit, 5);
+    EXPECT_EQ(editor_.kitchen().room, Temperature::fahrenheit(95));
+    write("Temperature of the room", "hot");
+    EXPECT_EQ(editor_.kitchen().room, Temperature::fahrenheit(95));
+    write("Temperature of the room", "");
+    EXPECT_FALSE(editor_.kitchen().room);
+    editor_.undo();
+    EXPECT_EQ(editor_.kitchen().room, Temperature::fahrenheit(95));
 }
 
 TEST_F(Kitchens, WhatCannotBeStaysAsItWas) {
