@@ -12,8 +12,6 @@ std::size_t at(int index) {
 
 constexpr std::int64_t restartUnit = 100;   // conflicts
 constexpr std::int64_t latestFirstFor = 3;  // restarts that follow the latest-first order
-constexpr double activityDecay = 1 / 0.95;
-constexpr double activityLimit = 1e100;
 
 /// The i-th (from 1) element of 1 1 2 1 1 2 4 1 1 2 ... (Luby, Sinclair and Zuckerman, 1993).
 std::int64_t luby(std::int64_t i) {
@@ -44,31 +42,16 @@ Search::Search(Engine& engine, std::vector<Group> groups, std::vector<Choice> re
     }
     const std::size_t count = engine.variables();
     choiceOf_.assign(count, -1);
-    activity_.assign(count, 0);
-    heapPosition_.assign(count, -1);
+    order_.grow(count);
     saved_.resize(count);
     for (std::size_t i = 0; i < choices_.size(); ++i) {
         const int variable = choices_[i].view / 2;
         if (choiceOf_[at(variable)] < 0) {
             choiceOf_[at(variable)] = static_cast<int>(i);
             // A touch of chance, so that seeds differ where activity says nothing.
-            activity_[at(variable)] = static_cast<double>(random_.between(0, 999)) * 1e-6;
-            heapInsert(variable);
+            order_.add(variable, static_cast<double>(random_.between(0, 999)) * 1e-6);
         }
     }
-}
-
-std::optional<Literal> Search::remembered(View view) const {
-    const std::optional<Value> value = saved_[at(view / 2)];
-    if (!value) {
-        return std::nullopt;
-    }
-    const View positive = view & ~1;
-    if (*value < engine_.low(positive) || *value > engine_.high(positive)) {
-        return std::nullopt;
-    }
-    return *value > engine_.low(positive) ? Literal{positive, *value}
-                                          : Literal{opposite(positive), -*value};
 }
 
 /// Null if the choice is already made or does not matter.
@@ -142,10 +125,8 @@ bool Search::followsOrder() const {
 }
 
 std::optional<Literal> Search::mostActive() {
-    while (!heap_.empty()) {
-        const int variable = heapPop();
-        popped_.emplace_back(engine_.level(), variable);
-        const Choice& choice = choices_[at(choiceOf_[at(variable)])];
+    while (const auto variable = order_.take(engine_.level())) {
+        const Choice& choice = choices_[at(choiceOf_[at(*variable)])];
         if (const auto decision = decisionFor(choice)) {
             const auto saved = remembered(choice.view);
             return saved ? saved : decision;
@@ -177,11 +158,11 @@ bool Search::handleConflict() {
     if (!engine_.learn(touched_)) {
         return false;
     }
-    refillHeap();
+    order_.putBack(engine_.level());
     for (const int variable : touched_) {
-        bump(variable);
+        order_.bump(variable);
     }
-    bumpBy_ *= activityDecay;
+    order_.decay();
     return true;
 }
 
@@ -196,15 +177,7 @@ void Search::restart() {
         engine_.forget();
         learnedLimit_ += learnedLimit_ / 10;
     }
-    refillHeap();
-}
-
-/// Puts back the variables that may be open again at the level now reached.
-void Search::refillHeap() {
-    while (!popped_.empty() && popped_.back().first >= engine_.level()) {
-        heapInsert(popped_.back().second);
-        popped_.pop_back();
-    }
+    order_.putBack(engine_.level());
 }
 
 /// The decisions that come before all others: the goal's limit, then its least value.
@@ -235,7 +208,7 @@ std::optional<Literal> Search::goalDecision(const Goal& goal) {
 
 Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimit) {
     knowNewVariables();
-    refillHeap();
+    order_.putBack(engine_.level());
     const std::int64_t stopAt =
         conflictLimit ? conflicts_ + *conflictLimit : std::numeric_limits<std::int64_t>::max();
     untilRestart_ = restartUnit * luby(restarts_ + 1);
@@ -278,140 +251,12 @@ Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimi
     }
 }
 
-void Search::rememberValues() {
-    found_ = true;
-    for (const Choice& choice : choices_) {
-        const View positive = choice.view & ~1;
-        if (relevant(choice)) {
-            saved_[at(choice.view / 2)] = engine_.low(positive);
-        }
-    }
-}
-
-void Search::suggest(View view, Value value) {
-    found_ = suggested_ = true;
-    saved_[at(view / 2)] = view % 2 == 0 ? value : -value;
-}
-
-std::vector<Literal> Search::outside(Value from, Value to, std::optional<Value> later) const {
-    std::vector<Literal> kept;
-    for (const Group& group : groups_) {
-        const View start = group.start.view & ~1;
-        const std::optional<Value> saved = saved_[at(start / 2)];
-        if (!saved || (from <= *saved && *saved < to)) {
-            continue;
-        }
-        for (const std::vector<Literal>& set : group.sets) {
-            for (const Literal literal : set) {
-                if (saved_[at(literal.view / 2)] == 1 && literal.view % 2 == 0) {
-                    kept.push_back(literal);
-                }
-            }
-        }
-        kept.push_back({start, *saved});
-        kept.push_back({opposite(start), -*saved - (*saved < from ? later.value_or(0) : 0)});
-    }
-    std::erase_if(kept, [this](Literal l) { return engine_.isFalse(l); });
-    return kept;
-}
-
-void Search::prefer(const std::vector<std::optional<Value>>& values) {
-    found_ = true;
-    std::copy_n(values.begin(), std::min(values.size(), saved_.size()), saved_.begin());
-}
-
-std::vector<Value> Search::preferredStarts() const {
-    std::vector<Value> starts;
-    for (const Group& group : groups_) {
-        if (const auto saved = saved_[at((group.start.view & ~1) / 2)]) {
-            starts.push_back(*saved);
-        }
-    }
-    return starts;
-}
-
-void Search::forgetValues() {
-    found_ = suggested_ = false;
-    std::ranges::fill(saved_, std::nullopt);
-}
-
 /// Variables made since the last search follow from others; nothing is chosen about them.
 void Search::knowNewVariables() {
     const std::size_t count = engine_.variables();
     choiceOf_.resize(count, -1);
-    activity_.resize(count, 0);
-    heapPosition_.resize(count, -1);
+    order_.grow(count);
     saved_.resize(count);
-}
-
-// ---- activity -------------------------------------------------------------------------------
-
-void Search::bump(int variable) {
-    activity_[at(variable)] += bumpBy_;
-    if (activity_[at(variable)] > activityLimit) {
-        for (double& activity : activity_) {
-            activity /= activityLimit;
-        }
-        bumpBy_ /= activityLimit;
-    }
-    if (choiceOf_[at(variable)] < 0) {
-        return;
-    }
-    heapInsert(variable);
-    heapUp(at(heapPosition_[at(variable)]));
-}
-
-void Search::heapUp(std::size_t position) {
-    const int variable = heap_[position];
-    while (position > 0) {
-        const std::size_t parent = (position - 1) / 2;
-        if (activity_[at(heap_[parent])] >= activity_[at(variable)]) {
-            break;
-        }
-        heap_[position] = heap_[parent];
-        heapPosition_[at(heap_[position])] = static_cast<int>(position);
-        position = parent;
-    }
-    heap_[position] = variable;
-    heapPosition_[at(variable)] = static_cast<int>(position);
-}
-
-void Search::heapDown(std::size_t position) {
-    const int variable = heap_[position];
-    while (2 * position + 1 < heap_.size()) {
-        std::size_t child = 2 * position + 1;
-        if (child + 1 < heap_.size() &&
-            activity_[at(heap_[child + 1])] > activity_[at(heap_[child])]) {
-            ++child;
-        }
-        if (activity_[at(heap_[child])] <= activity_[at(variable)]) {
-            break;
-        }
-        heap_[position] = heap_[child];
-        heapPosition_[at(heap_[position])] = static_cast<int>(position);
-        position = child;
-    }
-    heap_[position] = variable;
-    heapPosition_[at(variable)] = static_cast<int>(position);
-}
-
-void Search::heapInsert(int variable) {
-    if (heapPosition_[at(variable)] < 0) {
-        heap_.push_back(variable);
-        heapUp(heap_.size() - 1);
-    }
-}
-
-int Search::heapPop() {
-    const int top = heap_.front();
-    heapPosition_[at(top)] = -1;
-    const int last = heap_.back();
-    heap_.pop_back();
-    if (!heap_.empty()) {
-        heap_.front() = last;
-        heapDown(0);
-    }
-    return top;
 }
 
 }  // namespace rangeline::engine

@@ -8,6 +8,7 @@
 #include <span>
 #include <vector>
 
+#include "arrange/engine/activity_order.h"
 #include "arrange/engine/engine.h"
 #include "base/random.h"
 
@@ -97,27 +98,15 @@ class Search {
     std::optional<Literal> remembered(View view) const;
     bool relevant(const Choice& choice) const { return engine_.isTrue(choice.relevant); }
     bool handleConflict();
-    void bump(int variable);
     void restart();
-    void refillHeap();
     void knowNewVariables();
-
-    // binary heap of variables by activity
-    void heapUp(std::size_t position);
-    void heapDown(std::size_t position);
-    void heapInsert(int variable);
-    int heapPop();
 
     Engine& engine_;
     std::vector<Group> groups_;
-    std::vector<Choice> choices_;   ///< all of them
-    std::vector<int> choiceOf_;     ///< by variable, -1: none
-    std::vector<double> activity_;  ///< by variable
-    std::vector<int> heap_;
-    std::vector<int> heapPosition_;            ///< by variable, -1: not in it
+    std::vector<Choice> choices_;  ///< all of them
+    std::vector<int> choiceOf_;    ///< by variable, -1: none
+    ActivityOrder order_;
     std::vector<std::optional<Value>> saved_;  ///< by variable
-    std::vector<std::pair<int, int>> popped_;  ///< level and variable, to be put back
-    double bumpBy_ = 1;
     Random random_;
     std::function<bool()> keepGoing_;
     std::vector<int> touched_;
