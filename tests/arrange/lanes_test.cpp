@@ -88,6 +88,29 @@ TEST(Lanes, TwoThreadsProveWhatOneProves) {
     }
 }
 
+/// A contradiction among neighbours of a plan proves something only where nothing of the plan was
+/// held for it. Another search looks for what such a proof rules out: the small lessons are proved,
+/// of the large ones no plan is so good so soon that nothing begins later.
+TEST(Lanes, WhatIsProvedBestAmongNeighboursCannotBeginAnyLater) {
+    const std::uint64_t seed = seedOr(29);
+    int proved = 0;
+    for (std::uint64_t i = 0; i < 6; ++i) {
+        SCOPED_TRACE(testing::Message() << "RANGELINE_SEED=" << seed << " lesson " << i);
+        Random random(seed * 100 + i);
+        Lesson lesson = naturalLesson(random, i % 2 == 0 ? 30 : 60);
+        ArrangeOptions options = with(1, Aim::StartLate);
+        options.conflictLimit = 40'000;
+        const ArrangeResult best = arrangeVerified(lesson, options);
+        if (best.status != ArrangeStatus::Proved) {
+            continue;
+        }
+        ++proved;
+        lesson.head.kitchenOpens = *best.last.best + lesson.head.grain;
+        EXPECT_TRUE(arrangeVerified(lesson, with(1, Aim::StartLate)).placements.empty());
+    }
+    EXPECT_GT(proved, 0);
+}
+
 TEST(Lanes, StayingCloseMovesNothingThatStandsWell) {
     Random random(3);
     Lesson lesson = naturalLesson(random, 40);
