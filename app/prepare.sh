@@ -6,7 +6,7 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 build_packages=(cmake ninja-build g++ qt6-base-dev qt6-svg-dev libqt6sql6-sqlite libical-dev libxml2-dev
     libsqlite3-dev libgl-dev
     fonts-dejavu-core)
-test_packages=(libgtest-dev libgmock-dev libbenchmark-dev poppler-utils fonts-liberation2 librsvg2-bin python3-jsonschema python3-icalendar xvfb xauth
+test_packages=(libgtest-dev libgmock-dev libbenchmark-dev poppler-utils fonts-liberation2 librsvg2-bin python3-jsonschema python3-icalendar python3-pyld xvfb xauth
     minizinc units)
 
 # usage TEXT: prints it and ends; 2 for wrong usage.

@@ -5,6 +5,7 @@
 #include "exchange/lesson_file.h"
 #include "exchange/parse_json.h"
 #include "recipe/dish_maker.h"
+#include "recipe/linked_data.h"
 #include "recipe/vocabulary.h"
 #include "recipe/web_page.h"
 
@@ -55,10 +56,10 @@ Result<std::vector<ImportedRecipe>, Fault> readRecipes(std::string_view bytes) {
             continue;
         }
         const QJsonDocument& json = document.value();
-        const QJsonValue data = json.isArray() ? QJsonValue(json.array()) : json.object();
+        const LinkedData data(json.isArray() ? QJsonValue(json.array()) : json.object());
         for (const QJsonObject& recipe :
-             objectsOfType(data, "Recipe", mostRecipes - recipes.size())) {
-            recipes.push_back(makeDish(recipe));
+             objectsOfType(data.plain(), "Recipe", mostRecipes - recipes.size())) {
+            recipes.push_back(makeDish(data.joined(recipe)));
         }
     }
     if (recipes.empty() && first) {

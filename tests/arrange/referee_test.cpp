@@ -4,13 +4,10 @@
 
 #include <gtest/gtest.h>
 
-#include <array>
-#include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <map>
-#include <memory>
 #include <random>
 #include <sstream>
 
@@ -19,6 +16,7 @@
 #include "base/random.h"
 #include "support/lesson_builder.h"
 #include "support/random_lesson.h"
+#include "support/run_program.h"
 
 namespace rangeline::test {
 namespace {
@@ -188,23 +186,13 @@ class SmallKitchen {
     std::ostringstream rules_;
 };
 
-std::string run(const std::string& command) {
-    std::string output;
-    const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(command.c_str(), "r"), pclose);
-    std::array<char, 4096> part{};
-    while (pipe && std::fgets(part.data(), static_cast<int>(part.size()), pipe.get()) != nullptr) {
-        output += part.data();
-    }
-    return output;
-}
-
 /// The latest start that MiniZinc proves; nothing if it proves that there is none.
 std::optional<Instant> latestByMiniZinc(const std::string& model) {
     const auto file = std::filesystem::temp_directory_path() /
                       ("rangeline-referee-" + std::to_string(std::random_device{}()) + ".mzn");
     std::ofstream(file) << model;
     const std::string output =
-        run("minizinc --solver gecode --time-limit 20000 " + file.string() + " 2>/dev/null");
+        outputOf("minizinc --solver gecode --time-limit 20000 " + file.string() + " 2>/dev/null");
     std::filesystem::remove(file);
     if (output.find("UNSATISFIABLE") != std::string::npos) {
         return std::nullopt;

@@ -3,16 +3,14 @@
 
 #include <gtest/gtest.h>
 
-#include <array>
-#include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
-#include <memory>
 
 #include "exchange/lesson_file.h"
 #include "support/random_lesson.h"
 #include "support/rich_lesson.h"
+#include "support/run_program.h"
 
 namespace rangeline {
 namespace {
@@ -50,14 +48,7 @@ class Schema : public testing::Test {
         for (const fs::path& file : files_) {
             command += " '" + file.string() + "'";
         }
-        const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(command.c_str(), "r"), pclose);
-        std::vector<std::string> lines;
-        std::array<char, 1000> line{};
-        while (fgets(line.data(), line.size(), pipe.get()) != nullptr) {
-            lines.emplace_back(line.data());
-            lines.back().pop_back();
-        }
-        return lines;
+        return test::linesOf(command);
     }
 
     fs::path folder_;

@@ -2,12 +2,11 @@
 
 #include <gtest/gtest.h>
 
-#include <cstdio>
 #include <cstdlib>
-#include <memory>
 #include <string>
 
 #include "model/quantity_text.h"
+#include "support/run_program.h"
 
 namespace rangeline {
 namespace {
@@ -59,9 +58,8 @@ TEST(FoodWeights, AgreeWithAnotherProgram) {
         {"butter", "1 cup", "uscup butter", 0.01},       {"salt", "1 tsp", "ustsp salt", 1e-6}};
     for (const Known& each : known) {
         const std::string command = std::string("units -t '") + each.question + "' g";
-        const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(command.c_str(), "r"), pclose);
-        double weight = 0;
-        ASSERT_EQ(std::fscanf(pipe.get(), "%lf", &weight), 1) << command;
+        const double weight = std::strtod(test::outputOf(command).c_str(), nullptr);
+        ASSERT_GT(weight, 0) << command;
         EXPECT_NEAR(grams(each.name, each.amount), weight, each.within * weight) << each.name;
     }
 }

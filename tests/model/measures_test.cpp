@@ -3,11 +3,11 @@
 #include <gmock/gmock.h>
 
 #include <array>
-#include <cstdio>
-#include <memory>
+#include <cstdlib>
 #include <string>
 
 #include "model/quantity_text.h"
+#include "support/run_program.h"
 
 namespace rangeline {
 namespace {
@@ -82,9 +82,8 @@ TEST(Measures, HaveTheSizesThatAnotherProgramKnows) {
     for (const Measure& measure : measures()) {
         const std::string command = "units -t '" + nameOf(measure.key) + "' '" +
                                     smallest[static_cast<std::size_t>(measure.family)] + "'";
-        const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(command.c_str(), "r"), pclose);
-        double size = 0;
-        ASSERT_EQ(std::fscanf(pipe.get(), "%lf", &size), 1) << command;
+        const double size = std::strtod(test::outputOf(command).c_str(), nullptr);
+        ASSERT_GT(size, 0) << command;
         EXPECT_NEAR(size, measure.size.toDouble(), 1e-6 * size) << measure.key;
     }
 }

@@ -200,6 +200,38 @@ TEST(RecipeImport, OfWrongTypesEverywhereHarmsNothing) {
     }
 }
 
+TEST(RecipeImport, PutsWhatIsNamedElsewhereInItsPlace) {
+    const auto read = readOne(R"({"@context": "https://schema.org", "@graph": [
+        {"@id": "#slice", "@type": "HowToStep", "text": "Slice the leeks."},
+        {"@type": "Recipe", "name": "Pot", "recipeInstructions":
+            [{"@id": "#slice"}, {"@id": "#nowhere"}, "Simmer them."]}]})");
+    EXPECT_EQ(stepsOf(read.dish), "Pot: Slice the leeks; Simmer them;");
+}
+
+/// {"@id": "#1", "next": [{"@id": "#2"}, ...]} and so on, each object naming the one after it.
+std::string graphOf(int objects, int timesEach) {
+    std::string graph = R"({"@type": "Recipe", "name": "Pot", "recipeInstructions":
+                            ["Slice the leeks.", {"@id": "#1"}]})";
+    for (int i = 1; i <= objects; ++i) {
+        std::string names;
+        for (int time = 0; time < timesEach; ++time) {
+            names += (time == 0 ? "" : ", ") + ("{\"@id\": \"#" + std::to_string(i + 1) + "\"}");
+        }
+        graph +=
+            ", {\"@id\": \"#" + std::to_string(i) + "\", \"itemListElement\": [" + names + "]}";
+    }
+    return R"({"@context": "https://schema.org", "@graph": [)" + graph + "]}";
+}
+
+TEST(RecipeImport, OfNamesWithoutEndReadsWhatAPageCanHold) {
+    EXPECT_EQ(readOne(graphOf(20'000, 1)).dish.name, "Pot");
+    EXPECT_EQ(readOne(graphOf(60, 10)).dish.name, "Pot");
+    const auto itself = readOne(R"({"@context": "https://schema.org", "@id": "#pot",
+        "@type": "Recipe", "name": "Pot", "recipeInstructions":
+            ["Slice the leeks.", {"@id": "#pot"}]})");
+    EXPECT_EQ(itself.dish.name, "Pot");
+}
+
 TEST(RecipeImport, RefusesWhatIsTooLargeOrTooDeep) {
     const auto large = readRecipes(std::string(10'000'001, ' '));
     ASSERT_FALSE(large.ok());
