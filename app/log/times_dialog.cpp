@@ -151,7 +151,9 @@ void TimesDialog::showReview(const std::vector<live::Taken>& taken) {
     const Lesson planned = lesson();
     pages_->setCurrentIndex(
         pages_->addWidget(new ReviewView(planned, live::review(planned, taken), locale_, pages_)));
-    count_->setText(tr("The times of %1 steps are in the log.").arg(taken.size()));
+    count_->setText(taken.size() == 1
+                        ? tr("The times of 1 step are in the log.")
+                        : tr("The times of %1 steps are in the log.").arg(taken.size()));
     another_->hide();
     log_->hide();
     close_->setFocus();
