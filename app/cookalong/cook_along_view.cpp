@@ -258,8 +258,11 @@ void CookAlongView::showHead() {
 
 void CookAlongView::showOffers() {
     const auto& gains = service_.gains();
-    leaveOut_->show(gains.empty() || gains.front().keys.empty() ? QString()
-                                                                : text_.gain(gains.front()));
+    const bool offers = !gains.empty() && !gains.front().keys.empty();
+    if (offers) {
+        leaveOut_->setAct(tr("L  %1").arg(text_.gainAct(gains.front())));
+    }
+    leaveOut_->show(offers ? text_.gain(gains.front()) : QString());
     later_->show(service_.isBehind() ? text_.serveLater(service_.outlook()) : QString());
 }
 

@@ -22,6 +22,10 @@ OfferBar::OfferBar(const QString& act, QWidget* parent) : QWidget(parent) {
     hide();
 }
 
+void OfferBar::setAct(const QString& act) {
+    button_->setText(act);
+}
+
 void OfferBar::show(const QString& text) {
     text_->setText(text);
     button_->setAccessibleName(tr("%1: %2").arg(button_->text(), text));

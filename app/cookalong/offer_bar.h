@@ -14,6 +14,7 @@ class OfferBar : public QWidget {
   public:
     /// `act` stands on the button: the key and what it does.
     explicit OfferBar(const QString& act, QWidget* parent = nullptr);
+    void setAct(const QString& act);
 
     /// Empty: there is nothing to offer, and the bar is hidden.
     void show(const QString& text);

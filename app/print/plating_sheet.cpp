@@ -1,9 +1,12 @@
 #include "print/plating_sheet.h"
 
+#include <algorithm>
+
 #include "analysis/at.h"
 #include "analysis/use_index.h"
 #include "print/print_text.h"
 #include "print/text_sheet.h"
+#include "text/names.h"
 #include "text/plan_text.h"
 #include "timeline/place_text.h"
 
@@ -69,6 +72,29 @@ void addSketch(const TextMeasure& measure, TextFlow& flow) {
     });
 }
 
+void addSimplerForms(const Dish& dish, TextFlow& flow) {
+    Rows rows;
+    for (const Component& component : dish.components) {
+        if (!component.simpler) {
+            continue;
+        }
+        QStringList without;
+        for (const Step& step : component.steps) {
+            if (std::ranges::count(component.simpler->without, step.id) > 0) {
+                without << q(step.name);
+            }
+        }
+        rows.push_back({q(component.name), q(component.simpler->how), listText(without)});
+    }
+    if (!rows.empty()) {
+        flow.heading(Printed::tr("If time runs short"), 3);
+        flow.table({{{}, 26, FontRole::BodyStrong},
+                    {Printed::tr("Simpler"), 38},
+                    {Printed::tr("Without"), 36}},
+                   rows);
+    }
+}
+
 void addServing(const TimelineInput& input, int number, const TextMeasure& measure,
                 TextFlow& flow) {
     const Lesson& lesson = input.text.lesson;
@@ -95,6 +121,7 @@ void addServing(const TimelineInput& input, int number, const TextMeasure& measu
                     {Printed::tr("Takes"), 14}},
                    rows);
     }
+    addSimplerForms(serving.dish, flow);
     addSketch(measure, flow);
     addToSettle(flow);
 }

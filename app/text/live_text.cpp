@@ -42,6 +42,19 @@ CardState stateOf(const live::Work& work, Instant due, Instant now) {
     return work.cueAt <= now ? CardState::Look : CardState::Runs;
 }
 
+/// In the words of the cook who wrote the component.
+QString simplerForm(const Lesson& lesson, const live::Gain& gain) {
+    const StepId& left = std::get<StepKey>(gain.keys.front()).step;
+    for (const Serving& serving : lesson.servings) {
+        for (const Component& component : serving.dish.components) {
+            if (component.simpler && std::ranges::count(component.simpler->without, left) > 0) {
+                return QString::fromStdString(component.simpler->how);
+            }
+        }
+    }
+    return {};
+}
+
 }  // namespace
 
 QString countdownText(Duration left) {
@@ -217,6 +230,10 @@ QString LiveText::moved(const live::Moves& moves) const {
 QString LiveText::gain(const live::Gain& gain) const {
     const QString by = minutes(gain.by);
     switch (gain.how) {
+        case live::GainBy::SimplerForm:
+            return Text::tr("“%1” made simpler (%2) gains %3")
+                .arg(names_.component(std::get<StepKey>(gain.keys.front())),
+                     simplerForm(context_.lesson, gain), by);
         case live::GainBy::LeavingOutComponent:
             return Text::tr("Leaving out “%1” as a whole gains %2")
                 .arg(names_.component(std::get<StepKey>(gain.keys.front())), by);
@@ -229,6 +246,17 @@ QString LiveText::gain(const live::Gain& gain) const {
             break;
     }
     return Text::tr("Leaving out “%1” gains %2").arg(name(gain.keys.front()), by);
+}
+
+QString LiveText::gainAct(const live::Gain& gain) const {
+    switch (gain.how) {
+        case live::GainBy::SimplerForm:
+            return Text::tr("Make it simpler");
+        case live::GainBy::SwappingIn:
+            return Text::tr("Use that");
+        default:
+            return Text::tr("Leave it out");
+    }
 }
 
 QString LiveText::serveLater(const live::Outlook& outlook) const {

@@ -48,6 +48,8 @@ class LiveText {
     QString moved(const live::Moves& moves) const;
     /// "Leaving out “Toast the seeds” gains 4 minutes"
     QString gain(const live::Gain& gain) const;
+    /// What a button says that takes the offer: "Leave it out"
+    QString gainAct(const live::Gain& gain) const;
     /// "Plating at 7:04 PM instead, and nothing is rushed"
     QString serveLater(const live::Outlook& outlook) const;
     QString now(Instant at) const;

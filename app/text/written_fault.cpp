@@ -90,6 +90,9 @@ constexpr std::array fields = {
     Word{"pace", WORD("the pace")},
     Word{"can", WORD("what the cook can do")},
     Word{"watchLimit", WORD("how much one can watch")},
+    Word{"room", WORD("the temperature of the room")},
+    Word{"how", WORD("how it is made simpler")},
+    Word{"without", WORD("what falls away where it is made simpler")},
 };
 
 struct Sentence {
@@ -103,6 +106,18 @@ constexpr std::array sentences = {
              WORD("it goes by pieces: how many does each cover get?")},
     Sentence{FaultCode::MissingKey, "holdingHeat",
              WORD("it waits hot in the oven: how hot is that oven?")},
+    Sentence{FaultCode::MissingKey, "how",
+             WORD("say in a few words how it is made simpler when time runs short")},
+    Sentence{FaultCode::OutOfRange, "without",
+             WORD("tick at least one step that falls away where it is made simpler")},
+    Sentence{FaultCode::Contradiction, "without plates",
+             WORD("where it is made simpler, plating cannot fall away")},
+    Sentence{FaultCode::Contradiction, "without afterServing",
+             WORD("where it is made simpler, a step after serving cannot fall away")},
+    Sentence{FaultCode::Contradiction, "without target",
+             WORD("where it is made simpler, a step that cooks to a temperature cannot fall away")},
+    Sentence{FaultCode::Contradiction, "without raw",
+             WORD("where it is made simpler, a step with raw food cannot fall away")},
     Sentence{FaultCode::Contradiction, "staysOnHeat carriesOn",
              WORD("it stays on the burner, but goes on in no pan of a step on a burner; choose the "
                   "step it goes on from")},

@@ -55,6 +55,20 @@ void forget(Dish& dish, const StepId& id) {
                   [&](const Link& link) { return link.from.step == id || link.to.step == id; });
 }
 
+/// A simpler form names steps of its own component alone; one that would leave out nothing is none.
+void keepSimplerForms(Dish& dish) {
+    for (Component& component : dish.components) {
+        if (component.simpler) {
+            std::erase_if(component.simpler->without, [&](const StepId& id) {
+                return std::ranges::find(component.steps, id, &Step::id) == component.steps.end();
+            });
+            if (component.simpler->without.empty()) {
+                component.simpler.reset();
+            }
+        }
+    }
+}
+
 void addUse(Step& step, const Use& use) {
     if (step.id != use.step && !usesStep(step, use.step)) {
         step.uses.push_back(use);
@@ -148,6 +162,7 @@ void removeStep(Dish& dish, const StepId& id) {
         }
     });
     forget(dish, id);
+    keepSimplerForms(dish);
 }
 
 bool moveStep(Dish& dish, const StepId& id, int by) {
@@ -169,6 +184,7 @@ bool moveStep(Dish& dish, const StepId& id, int by) {
     std::vector<Step>& others =
         dish.components[by < 0 ? from->component - 1 : from->component + 1].steps;
     others.insert(by < 0 ? others.end() : others.begin(), std::move(step));
+    keepSimplerForms(dish);
     return true;
 }
 
@@ -186,6 +202,7 @@ void moveStepTo(Dish& dish, const StepId& id, StepPlace to) {
     std::vector<Step>& after = dish.components[to.component].steps;
     const std::size_t place = std::min(to.step, after.size());
     after.insert(after.begin() + static_cast<std::ptrdiff_t>(place), std::move(step));
+    keepSimplerForms(dish);
 }
 
 std::vector<StepId> mayUse(const Dish& dish, const StepId& id) {

@@ -108,7 +108,7 @@ void DishEditor::showAll() {
         component_ = place->component;
     }
     outline_->showDish(dish_, step_, component_);
-    form_->showStep(dish_, step_);
+    form_->showStep(dish_, step_, component_);
     ingredients_->showComponent(dish_.components[component_]);
     undo_->setEnabled(history_.canUndo());
     redo_->setEnabled(history_.canRedo());
@@ -140,6 +140,7 @@ void DishEditor::goTo(const Problem& problem) {
         form_->goTo(problem.field);
     } else if (problem.component && *problem.component < dish_.components.size()) {
         choose({}, *problem.component);
+        form_->goTo(problem.field);
     } else {
         QWidget* field = problem.field == "name" ? name_ : fieldOf(*this, problem.field);
         (field == nullptr ? &outline_->nextStep() : field)->setFocus();

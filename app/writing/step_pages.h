@@ -1,6 +1,6 @@
 #pragma once
-// What is asked of the chosen step, on three pages: its form, what few steps need, and what waits
-// for what.
+// What is asked of the chosen step and its component, on four pages: the step's form, what few
+// steps need, what waits for what, and how the component is made simpler.
 
 #include <QTabWidget>
 #include <map>
@@ -16,6 +16,7 @@ namespace rangeline {
 
 class MorePage;
 class OrderPage;
+class SimplerPage;
 class StepForm;
 
 class StepPages : public QTabWidget {
@@ -24,8 +25,8 @@ class StepPages : public QTabWidget {
   public:
     StepPages(Units units, QWidget* parent = nullptr);
 
-    /// Without a step only what waits for what is there to be seen.
-    void showStep(const Dish& dish, const std::optional<StepId>& step);
+    /// Without a step only what is asked of dish and component is there to be seen.
+    void showStep(const Dish& dish, const std::optional<StepId>& step, std::size_t component);
     void setTerms(const OwnTerms& terms);
     /// What the cooking log says, by step.
     void setLoggings(const std::map<StepId, std::vector<Logging>>& loggings);
@@ -45,6 +46,7 @@ class StepPages : public QTabWidget {
     StepForm* form_;
     MorePage* more_;
     OrderPage* order_;
+    SimplerPage* simpler_;
 };
 
 }  // namespace rangeline

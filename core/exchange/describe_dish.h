@@ -123,11 +123,18 @@ void describe(F& f, Of<Ingredient>) {
 }
 
 template <class F>
+void describe(F& f, Of<SimplerForm>) {
+    f.must("how", &SimplerForm::how);
+    f.must("without", &SimplerForm::without);
+}
+
+template <class F>
 void describe(F& f, Of<Component>) {
     f.must("id", &Component::id);
     f.may("name", &Component::name);
     f.may("ingredients", &Component::ingredients);
     f.may("steps", &Component::steps);
+    f.may("simpler", &Component::simpler);
 }
 
 template <class F>

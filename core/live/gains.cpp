@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
+
+#include "model/simpler_form.h"
 
 namespace rangeline::live {
 namespace {
@@ -16,6 +19,7 @@ class Offers {
 
     /// Sets of steps to be skipped, without what they gain.
     std::vector<Gain> all() {
+        addSimplerForms();
         for (std::size_t i = 0; i < expanded_.tasks.size(); ++i) {
             const Task& task = expanded_.tasks[i];
             if (isWaiting(task) && mayBeLeftOut(task) && isMissedByNone(static_cast<int>(i)) &&
@@ -39,12 +43,39 @@ class Offers {
     }
     bool isWaiting(const Task& task) const { return isIn(task, Stage::Waiting); }
 
-    static bool isCooked(const Step& step) { return step.hazards.target || step.hazards.raw; }
-
     bool mayBeLeftOut(const Task& task) const {
         const Step& it = step(task);
-        return !it.plates && !it.afterServing && !isCooked(it) &&
-               std::holds_alternative<std::monostate>(it.heat);
+        return keptFor(it) == nullptr && std::holds_alternative<std::monostate>(it.heat);
+    }
+
+    /// Offered while all that falls away still waits: half of it would be another form.
+    void addSimplerForms() {
+        std::map<std::tuple<int, int, int>, Gain> forms;
+        std::set<std::tuple<int, int, int>> begun;
+        for (const Task& task : expanded_.tasks) {
+            const auto& simpler = componentOf(task).simpler;
+            if (!simpler || std::ranges::count(simpler->without, step(task).id) == 0) {
+                continue;
+            }
+            const std::tuple which{task.key.group, task.serving, task.component};
+            forms.try_emplace(which, Gain{GainBy::SimplerForm, {}, {}})
+                .first->second.keys.emplace_back(task.key);
+            if (!isWaiting(task)) {
+                begun.insert(which);
+            }
+        }
+        for (auto& [which, form] : forms) {
+            if (!begun.contains(which)) {
+                found_.push_back(std::move(form));
+            }
+        }
+    }
+
+    const Component& componentOf(const Task& task) const {
+        const auto at = [](const auto& list, int number) -> const auto& {
+            return list[static_cast<std::size_t>(number)];
+        };
+        return at(at(service_.lesson().servings, task.serving).dish.components, task.component);
     }
 
     static bool isFoodOf(const Wait& wait) {
@@ -86,7 +117,7 @@ class Offers {
         for (const auto& [which, tasks] : components) {
             const bool needed = std::ranges::any_of(tasks, [this](const Task* task) {
                 const Step& it = step(*task);
-                return it.plates || it.afterServing || isCooked(it) || isIn(*task, Stage::Running);
+                return keptFor(it) != nullptr || isIn(*task, Stage::Running);
             });
             Gain gain{GainBy::LeavingOutComponent, {}, {}};
             for (const Task* task : tasks) {

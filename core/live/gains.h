@@ -1,9 +1,9 @@
 #pragma once
-// What would make up for lost time, each with what plating gains by it as the plan goes: a step or
-// a whole component left out, a twin from before class swapped in, and at last guests who wait.
-// Steps on the heat, steps that cook to a temperature and steps that work on
-// the food of another one are not left out by themselves, and
-// neither is a component with such a step, nor any plating.
+// What would make up for lost time, each with what plating gains by it as the plan goes: the
+// simpler form that a component names, a step or a whole component left out, a twin from before
+// class swapped in, and at last guests who wait. Unless a simpler form names them, steps on the
+// heat, steps that cook to a temperature and steps that work on the food of another one are not
+// left out by themselves, and neither is a component with such a step, nor any plating.
 
 #include <cstdint>
 #include <stop_token>
@@ -13,7 +13,13 @@
 
 namespace rangeline::live {
 
-enum class GainBy : std::uint8_t { LeavingOutStep, LeavingOutComponent, SwappingIn, ServingLater };
+enum class GainBy : std::uint8_t {
+    SimplerForm,
+    LeavingOutStep,
+    LeavingOutComponent,
+    SwappingIn,
+    ServingLater
+};
 
 struct Gain {
     GainBy how = GainBy::LeavingOutStep;

@@ -227,11 +227,22 @@ struct Ingredient {
     friend bool operator==(const Ingredient&, const Ingredient&) = default;
 };
 
+/// What the cook makes of a component when time runs short.
+struct SimplerForm {
+    std::string how;  ///< in the cook's words: "lemon squeezed over it, no sauce"; never empty
+    /// Steps of the component that fall away, at least one. Not plating, and nothing that is raw or
+    /// cooks to a temperature.
+    std::vector<StepId> without;
+
+    friend bool operator==(const SimplerForm&, const SimplerForm&) = default;
+};
+
 struct Component {
     ComponentId id;
     std::string name;
     std::vector<Ingredient> ingredients;
     std::vector<Step> steps;
+    std::optional<SimplerForm> simpler{};
 
     friend bool operator==(const Component&, const Component&) = default;
 };

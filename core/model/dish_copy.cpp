@@ -1,5 +1,6 @@
 #include "model/dish_copy.h"
 
+#include <algorithm>
 #include <set>
 #include <string>
 
@@ -35,6 +36,9 @@ void forReferences(Dish& dish, Visit visit) {
             for (Use& use : step.uses) {
                 visit(use.step);
             }
+        }
+        if (component.simpler) {
+            std::ranges::for_each(component.simpler->without, visit);
         }
     }
     for (Link& link : dish.links) {

@@ -1,4 +1,7 @@
+#include <algorithm>
+
 #include "model/quantity_text.h"
+#include "model/simpler_form.h"
 #include "model/validate_parts.h"
 
 namespace rangeline {
@@ -45,6 +48,28 @@ void link(ValueChecks& checks, const Place& place, const Link& link, const StepI
     }
 }
 
+void simplerForm(ValueChecks& checks, const Place& place, const Component& component) {
+    const SimplerForm& simpler = *component.simpler;
+    checks.text(place.key("how"), simpler.how);
+    if (simpler.how.empty()) {
+        checks.report(place.key("how"), FaultCode::MissingKey, {"how"});
+    }
+    const Place without = place.key("without");
+    checks.whole(without, static_cast<std::int64_t>(simpler.without.size()), 1, 2000);
+    MetIds met;
+    for (std::size_t i = 0; i < simpler.without.size() && !checks.full(); ++i) {
+        const StepId& id = simpler.without[i];
+        const auto step = std::ranges::find(component.steps, id, &Step::id);
+        if (step == component.steps.end()) {
+            checks.report(without.at(i), FaultCode::UnknownReference, {id.text, "step"});
+        } else if (const char* field = keptFor(*step)) {
+            checks.report(without.at(i), FaultCode::Contradiction, {"without", field});
+        } else if (!met.insert(id.text).second) {
+            checks.report(without.at(i), FaultCode::DuplicateId, {id.text});
+        }
+    }
+}
+
 void component(ValueChecks& checks, const Place& place, const Component& component,
                const Kitchen& kitchen, const StepIndex& index, Met& met) {
     checks.newId(place.key("id"), component.id.text, met.components);
@@ -58,6 +83,9 @@ void component(ValueChecks& checks, const Place& place, const Component& compone
         const Place step = steps.at(i);
         checks.newId(step.key("id"), component.steps[i].id.text, met.steps);
         validateStep(checks, step, component.steps[i], kitchen, index);
+    }
+    if (component.simpler) {
+        simplerForm(checks, place.key("simpler"), component);
     }
 }
 

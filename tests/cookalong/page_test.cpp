@@ -2,7 +2,9 @@
 // read at the sizes and in the colours it is made for.
 
 #include <QLabel>
+#include <QPushButton>
 #include <QTimeEdit>
+#include <algorithm>
 
 #include "cookalong/live_colours.h"
 #include "cookalong/page_fixture.h"
@@ -81,6 +83,31 @@ TEST_F(CookAlongPageText, OffersToLeaveOutWhatGainsMostAndDoesItAtTheKey) {
     press(Qt::Key_L);
     EXPECT_THAT(written<live::Skipped>(), ElementsAre("seeds"));
     EXPECT_THAT(labels(), Contains(HasSubstr("on time")));
+}
+
+TEST_F(CookAlongPageText, OffersTheSimplerFormInTheWordsOfTheCook) {
+    LessonBuilder builder;
+    builder.step("pick", {hands(4_min)});
+    builder.step("chop", {hands(4_min)});
+    Step& plate = builder.step("plate", {hands(5_min)});
+    plate.plates = true;
+    builder.uses("chop", "pick");
+    builder.uses("plate", "chop");
+    assign(builder.place("pick", -13), "ann");
+    assign(builder.place("chop", -9), "ann");
+    assign(builder.place("plate", -5), "ann");
+    Component& herbs = builder.lesson.servings.front().dish.components.front();
+    herbs.name = "Herbs";
+    herbs.simpler = SimplerForm{"whole sprigs", {StepId{"chop"}}};
+    open(builder.lesson, 14);
+    passTo(-8);  // five minutes too late
+    QTRY_VERIFY(!service_->gains().empty());
+    EXPECT_THAT(labels(), Contains("“Herbs” made simpler (whole sprigs) gains 4 minutes"));
+    const auto buttons = view_->findChildren<QPushButton*>();
+    EXPECT_TRUE(std::ranges::any_of(
+        buttons, [](const QPushButton* one) { return one->text() == "L  Make it simpler"; }));
+    press(Qt::Key_L);
+    EXPECT_THAT(written<live::Skipped>(), ElementsAre("chop"));
 }
 
 TEST_F(CookAlongPageText, ArrangesTheRestAnewWhereThatSavesThePlatingAndSaysWhatMoved) {

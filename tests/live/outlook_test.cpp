@@ -192,6 +192,27 @@ TEST(LiveGains, ATwinSwappedInSavesWhatWouldBeDoneForItAlone) {
     EXPECT_EQ(found.back(), (live::Gain{live::GainBy::ServingLater, {}, 5_min}));
 }
 
+TEST(LiveGains, TheSimplerFormThatAComponentNamesIsOfferedWhileNoneOfItHasBegun) {
+    Lesson lesson = doughAndSauce();
+    Component& sauce = lesson.servings.front().dish.components.back();
+    sauce.steps.back().heat = BurnerHeat{};  // by itself it would never be left out
+    sauce.simpler = SimplerForm{"butter instead", {StepId{"chop"}, StepId{"stir"}}};
+    live::Service service(lesson);
+    service.apply(live::Started{key("mix")}, minute(-35));
+    service.apply(live::Started{key("bake")}, minute(-25));
+    const auto forms = [&] {
+        std::vector<live::Gain> found = live::gains(service, minute(-6));
+        std::erase_if(found,
+                      [](const live::Gain& gain) { return gain.how != live::GainBy::SimplerForm; });
+        return found;
+    };
+    ASSERT_EQ(forms().size(), 1U);
+    EXPECT_THAT(forms().front().keys, testing::ElementsAre(key("chop"), key("stir")));
+    EXPECT_EQ(live::gains(service, minute(-6)).front(), forms().front());
+    service.apply(live::Started{key("chop")}, minute(-6));
+    EXPECT_THAT(forms(), testing::IsEmpty());
+}
+
 TEST(LiveGains, AWholeComponentIsLeftOutWhereThatGainsMore) {
     live::Service service(doughAndSauce());
     service.apply(live::Started{key("mix")}, minute(-35));

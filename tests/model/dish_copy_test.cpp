@@ -37,7 +37,8 @@ TEST(DishCopy, ReferencesStayWithinTheCopy) {
     WareNeed need;
     need.carriesOn = a.id;
     b.wares = {need};
-    serving.dish.components = {{ComponentId{"c"}, "c", {}, {a, b}}};
+    serving.dish.components = {
+        {ComponentId{"c"}, "c", {}, {a, b}, SimplerForm{"as it is", {b.id}}}};
     serving.dish.links = {{{a.id, StepEnd::End}, {b.id, StepEnd::Start}, {}, {}, false}};
     const Dish copy = besideOthers(serving.dish, {serving});
     const Step& second = copy.components[0].steps[1];
@@ -47,6 +48,7 @@ TEST(DishCopy, ReferencesStayWithinTheCopy) {
     EXPECT_EQ(second.uses[0].step, StepId{"a-2"});
     EXPECT_EQ(second.onlyIfAhead, StepId{"a-2"});
     EXPECT_EQ(second.wares[0].carriesOn, StepId{"a-2"});
+    EXPECT_EQ(copy.components[0].simpler->without, std::vector{StepId{"b-2"}});
     EXPECT_EQ(copy.links[0].from.step, StepId{"a-2"});
     EXPECT_EQ(copy.links[0].to.step, StepId{"b-2"});
 }

@@ -174,6 +174,24 @@ TEST(Validate, DishesAreChecked) {
     });
 }
 
+TEST(Validate, SimplerFormsAreChecked) {
+    using enum FaultCode;
+    const auto without = [](std::vector<StepId> steps) {
+        return [steps](Lesson& l) { dishOf(l).components[0].simpler->without = steps; };
+    };
+    const std::string place = "servings[0].dish.components[0].simpler.without";
+    expectFaults({
+        {[](Lesson& l) { dishOf(l).components[0].simpler->how = ""; },
+         {MissingKey, "servings[0].dish.components[0].simpler.how", {"how"}}},
+        {without({}), {OutOfRange, place, {"0", "1", "2000"}}},
+        {without({StepId{"nowhere"}}), {UnknownReference, place + "[0]", {"nowhere", "step"}}},
+        {without({StepId{"sear"}}), {Contradiction, place + "[0]", {"without", "target"}}},
+        {without({StepId{"plate"}}), {Contradiction, place + "[0]", {"without", "plates"}}},
+        {without({StepId{"wash-up"}}), {Contradiction, place + "[0]", {"without", "afterServing"}}},
+        {without({StepId{"roast"}, StepId{"roast"}}), {DuplicateId, place + "[1]", {"roast"}}},
+    });
+}
+
 TEST(Validate, ChoicesAreChecked) {
     using enum FaultCode;
     expectFaults({

@@ -137,6 +137,7 @@ Dish richDish() {
         {"cider", Amount{Rational(3, 2), Rational(3, 2), "fl oz"}, "", "", {}, Scaling::Fixed},
         {"salt", {}, "", "to taste", {}, Scaling::WithCovers}};
     c.steps = {searing(), roasting(), plating(), washingUp()};
+    c.simpler = SimplerForm{"carved from the pan, no oven", {StepId{"roast"}}};
     d.components = {c};
     d.links = {{{StepId{"sear"}, StepEnd::End},
                 {StepId{"roast"}, StepEnd::Start},

@@ -56,6 +56,22 @@ TEST(DishChanges, AMovedStepGoesOnIntoTheNextComponent) {
     EXPECT_FALSE(moveStep(chain.dish, chain.a, -1));
 }
 
+TEST(DishChanges, ASimplerFormForgetsStepsThatAreGoneOrElsewhere) {
+    Chain chain;
+    const auto simpler = [&]() -> auto& {
+        return chain.dish.components[0].simpler;
+    };
+    simpler() = SimplerForm{"as they are", {chain.a, chain.b, chain.c}};
+    removeStep(chain.dish, chain.a);
+    EXPECT_THAT(simpler()->without, ElementsAre(chain.b, chain.c));
+    addComponent(chain.dish, 1, "Sauce");
+    moveStep(chain.dish, chain.c, 1);
+    EXPECT_THAT(simpler()->without, ElementsAre(chain.b));
+    moveStepTo(chain.dish, chain.b, {1, 0});
+    EXPECT_FALSE(simpler());
+    EXPECT_FALSE(judgeDish(chain.dish));
+}
+
 TEST(DishChanges, AStepMayUseWhatDoesNotUseIt) {
     const Chain chain;
     EXPECT_THAT(mayUse(chain.dish, chain.a), IsEmpty());

@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QMimeData>
 #include <QPushButton>
 #include <QTest>
@@ -243,8 +244,32 @@ TEST_F(Pages, ALineIsDrawnByDraggingAndByKeysAndTakenAway) {
     EXPECT_FALSE(usesFirst());
 }
 
+TEST_F(Pages, AComponentIsMadeSimplerInWordsAndByStepsThatFallAway) {
+    openPage(3);
+    const auto simpler = [&]() -> const auto& {
+        return editor_.dish().components[0].simpler;
+    };
+    auto* how = findNamed<QLineEdit>(editor_, "How it is made simpler");
+    auto* falls = findNamed<QListWidget>(editor_, "Steps that fall away");
+    ASSERT_NE(how, nullptr);
+    ASSERT_NE(falls, nullptr);
+    falls->item(2)->setCheckState(Qt::Checked);
+    ASSERT_TRUE(simpler());
+    EXPECT_TRUE(isSaid("say in a few words how it is made simpler"));
+    how->setText("melted butter, no sauce");
+    Q_EMIT how->editingFinished();
+    EXPECT_EQ(simpler()->how, "melted butter, no sauce");
+    EXPECT_EQ(simpler()->without, std::vector{step(2).id});
+    EXPECT_FALSE(judgeDish(editor_.dish()));
+    falls->item(2)->setCheckState(Qt::Unchecked);
+    EXPECT_TRUE(isSaid("tick at least one step"));
+    how->clear();
+    Q_EMIT how->editingFinished();
+    EXPECT_FALSE(simpler());
+}
+
 TEST_F(Pages, WhatTakesTheFocusHasANameOnEveryPage) {
-    for (int page = 0; page < 3; ++page) {
+    for (int page = 0; page < 4; ++page) {
         openPage(page);
         expectNames(editor_);
     }
