@@ -1,6 +1,7 @@
 #include "writing/dish_editor.h"
 
 #include <QKeyEvent>
+#include <QScreen>
 #include <QVBoxLayout>
 #include <utility>
 
@@ -23,8 +24,9 @@ DishEditor::DishEditor(Dish dish, Units units, QWidget* parent)
     connect(problems_, &ProblemList::wanted, this, &DishEditor::goTo);
     column->addWidget(makeButtons());
     connectOutline();
-    constexpr QSize usual(1100, 720);
-    resize(usual);
+    constexpr QSize usual(1240, 780);
+    constexpr QSize frame(40, 60);
+    resize(usual.boundedTo(screen()->availableGeometry().size() - frame));
     choose({}, 0);
     outline_->nextStep().setFocus();
 }

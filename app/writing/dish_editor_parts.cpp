@@ -39,7 +39,9 @@ QWidget* DishEditor::makeHead() {
     wait->setBuddy(platesHold_);
     line->addWidget(wait);
     line->addWidget(platesHold_, 1);
-    form->addRow(tr("&Covers"), line);
+    auto* coversLabel = new QLabel(tr("&Covers"), head);
+    coversLabel->setBuddy(covers_);
+    form->addRow(coversLabel, line);
     form->addRow(tr("&Each cover gets"), perCover_);
     connect(name_, &QLineEdit::editingFinished, this, [this] {
         change([this](Dish& dish) { dish.name = name_->text().trimmed().toStdString(); });

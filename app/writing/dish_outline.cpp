@@ -2,6 +2,7 @@
 
 #include <QDropEvent>
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QKeyEvent>
 #include <QPushButton>
 #include <QScopedValueRollback>
@@ -31,7 +32,9 @@ DishOutline::DishOutline(QWidget* parent)
     : QWidget(parent), tree_(new QTreeWidget(this)), next_(new QLineEdit(this)) {
     tree_->setAccessibleName(tr("Components and steps"));
     tree_->setHeaderLabels({tr("Component and steps"), tr("Takes")});
-    tree_->setColumnWidth(0, 260);
+    tree_->header()->setStretchLastSection(false);
+    tree_->header()->setSectionResizeMode(0, QHeaderView::Stretch);
+    tree_->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     tree_->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::DoubleClicked);
     tree_->setToolTip(
         tr("F2 renames; dragging, or Alt with the arrow keys, moves a step; Delete takes it away"));

@@ -1,6 +1,5 @@
 #include "writing/ingredient_table.h"
 
-#include <QHeaderView>
 #include <QVBoxLayout>
 
 #include "recipe/ingredient_line.h"
@@ -21,9 +20,7 @@ IngredientTable::IngredientTable(Units units, QWidget* parent)
         tr("Ingredients"), ingredientFields({}, units_, locale()), this,
         [](const std::vector<Ingredient>&) { return Ingredient{}; },
         [this](std::vector<Ingredient> ingredients) { take(std::move(ingredients)); });
-    QHeaderView& header = *table_->table().horizontalHeader();
-    header.setStretchLastSection(false);
-    header.setSectionResizeMode(ingredientNameColumn, QHeaderView::Stretch);
+    table_->table().setWideColumn(ingredientNameColumn);
     setFieldKey(table_->table(), "ingredients");
     line_->setAccessibleName(tr("The next ingredient"));
     line_->setPlaceholderText(

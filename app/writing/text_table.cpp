@@ -69,17 +69,40 @@ TextTable::TextTable(const QString& name, std::vector<FieldLook> columns, QWidge
     verticalHeader()->hide();
     horizontalHeader()->setStretchLastSection(true);
     horizontalHeader()->setSectionsClickable(false);
-    const int letter = fontMetrics().averageCharWidth();
     QStringList titles;
-    for (std::size_t i = 0; i < columns_.size(); ++i) {
-        titles << columns_[i].title;
-        const int title = fontMetrics().horizontalAdvance(columns_[i].title) + 3 * letter;
-        setColumnWidth(static_cast<int>(i), std::max(title, columns_[i].width * letter));
+    for (int column = 0; column < columnCount(); ++column) {
+        titles << columns_[static_cast<std::size_t>(column)].title;
+        setColumnWidth(column, usualWidth(column));
     }
     setHorizontalHeaderLabels(titles);
     connect(this, &QTableWidget::itemChanged, this,
             [this](const QTableWidgetItem* item) { cellEdited(*item); });
     setLines({});
+}
+
+int TextTable::usualWidth(int column) const {
+    const FieldLook& look = columns_[static_cast<std::size_t>(column)];
+    const int letter = fontMetrics().averageCharWidth();
+    return std::max(fontMetrics().horizontalAdvance(look.title) + 3 * letter, look.width * letter);
+}
+
+void TextTable::setWideColumn(int column) {
+    wideColumn_ = column;
+    horizontalHeader()->setStretchLastSection(false);
+    fillWidth();
+}
+
+void TextTable::resizeEvent(QResizeEvent* event) {
+    QTableWidget::resizeEvent(event);
+    fillWidth();
+}
+
+void TextTable::fillWidth() {
+    if (wideColumn_ < 0) {
+        return;
+    }
+    const int others = horizontalHeader()->length() - columnWidth(wideColumn_);
+    setColumnWidth(wideColumn_, std::max(viewport()->width() - others, usualWidth(wideColumn_)));
 }
 
 void TextTable::setChoices(int column, const QStringList& choices) {

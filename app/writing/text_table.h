@@ -21,6 +21,9 @@ class TextTable : public QTableWidget {
     /// The lines, without the empty one at the end. Marked cells keep their text.
     void setLines(const std::vector<QStringList>& lines);
     void setChoices(int column, const QStringList& choices);
+    /// Takes the room that the others leave, but never less than its usual width: then the table
+    /// scrolls.
+    void setWideColumn(int column);
     /// The text of that cell was not understood.
     void mark(int line, int column);
     /// What is marked goes at the next setLines().
@@ -37,15 +40,19 @@ class TextTable : public QTableWidget {
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
 
   private:
+    int usualWidth(int column) const;
+    void fillWidth();
     void cellEdited(const QTableWidgetItem& item);
     void goTo(int line, int column);
 
     std::vector<FieldLook> columns_;
     std::map<std::pair<int, int>, QString> marked_;
     bool filling_ = false;
+    int wideColumn_ = -1;  ///< -1: none
 };
 
 }  // namespace rangeline

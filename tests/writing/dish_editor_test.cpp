@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QComboBox>
+#include <QHeaderView>
 #include <QLabel>
 #include <QTableWidget>
 #include <QTest>
@@ -234,6 +235,18 @@ TEST_F(Editor, IngredientsAreTypedAsLines) {
     QApplication::processEvents();
     EXPECT_EQ(ingredient(0).amount->unit, "cup");
     EXPECT_THAT(ingredient(0).allergens, testing::ElementsAre("milk"));
+}
+
+TEST_F(Editor, TheNameOfAnIngredientHasRoomHoweverNarrowItIs) {
+    auto* table = findNamed<QTableWidget>(editor_, "Ingredients");
+    const int letters = 14 * table->fontMetrics().averageCharWidth();
+    for (const int width : {1600, 700}) {
+        editor_.resize(width, 700);
+        editor_.show();
+        QApplication::processEvents();
+        EXPECT_GE(table->columnWidth(1), letters) << width;
+        EXPECT_GE(table->horizontalHeader()->length(), table->viewport()->width()) << width;
+    }
 }
 
 TEST_F(Editor, EveryChangeCanBeTakenBack) {
