@@ -1,64 +1,70 @@
 #include "arrange/engine/clause_store.h"
 
 #include <algorithm>
-#include <numeric>
+#include <tuple>
 
 namespace rangeline::engine {
 
 std::uint32_t ClauseStore::add(std::span<const Literal> literals, bool learned, int glue) {
-    headers_.push_back({static_cast<std::uint32_t>(arena_.size()),
-                        static_cast<std::uint32_t>(literals.size()), glue, learned});
+    arena_.push_back({static_cast<View>(literals.size()), learned ? glue : notLearned});
+    const auto clause = static_cast<std::uint32_t>(arena_.size());
     arena_.insert(arena_.end(), literals.begin(), literals.end());
     learned_ += learned ? 1 : 0;
-    return static_cast<std::uint32_t>(headers_.size() - 1);
+    return clause;
 }
 
-std::span<Literal> ClauseStore::literals(std::uint32_t clause) {
-    return {arena_.data() + headers_[clause].first, headers_[clause].size};
-}
-
-std::span<const Literal> ClauseStore::literals(std::uint32_t clause) const {
-    return {arena_.data() + headers_[clause].first, headers_[clause].size};
+std::size_t ClauseStore::firstAbove(View view, Value bound) const {
+    const auto& bounds = boundsOf(view);
+    const auto first = std::ranges::upper_bound(bounds, bound, {}, &BoundWatches::bound);
+    return static_cast<std::size_t>(first - bounds.begin());
 }
 
 void ClauseStore::watch(Literal negated, std::uint32_t clause, Literal blocker) {
-    watches(negated.view).push_back({negated.bound, clause, blocker});
+    auto& bounds = boundsOf_[static_cast<std::size_t>(negated.view)];
+    auto place = std::ranges::lower_bound(bounds, negated.bound, {}, &BoundWatches::bound);
+    if (place == bounds.end() || place->bound != negated.bound) {
+        place = bounds.insert(place, {negated.bound, static_cast<std::uint32_t>(lists_.size())});
+        lists_.emplace_back();
+    }
+    lists_[place->list].push_back({clause, blocker});
 }
 
-void ClauseStore::keepBetterHalf() {
-    constexpr int alwaysKept = 2;  // glue clauses stay for good
+/// Of the learned clauses that may go, those to go, in the order of the arena.
+std::vector<std::uint32_t> ClauseStore::worseHalf() const {
+    constexpr std::int32_t alwaysKept = 2;  // glue clauses stay for good
     std::vector<std::uint32_t> candidates;
-    for (std::uint32_t c = 0; c < headers_.size(); ++c) {
-        if (headers_[c].learned && headers_[c].glue > alwaysKept) {
+    for (std::uint32_t c = firstClause; c < arena_.size(); c = after(c)) {
+        if (glueOf(c) > alwaysKept) {
             candidates.push_back(c);
         }
     }
     std::ranges::stable_sort(candidates, [this](std::uint32_t a, std::uint32_t b) {
-        return std::pair(headers_[a].glue, headers_[a].size) <
-               std::pair(headers_[b].glue, headers_[b].size);
+        return std::tuple(glueOf(a), sizeOf(a)) < std::tuple(glueOf(b), sizeOf(b));
     });
-    std::vector<bool> dropped(headers_.size(), false);
-    for (std::size_t i = candidates.size() / 2; i < candidates.size(); ++i) {
-        dropped[candidates[i]] = true;
-    }
-    std::vector<Header> headers;
-    std::vector<Literal> arena;
-    learned_ = 0;
-    for (std::uint32_t c = 0; c < headers_.size(); ++c) {
-        if (!dropped[c]) {
-            Header header = headers_[c];
-            const auto kept = literals(c);
-            header.first = static_cast<std::uint32_t>(arena.size());
-            arena.insert(arena.end(), kept.begin(), kept.end());
-            learned_ += header.learned ? 1 : 0;
-            headers.push_back(header);
+    candidates.erase(candidates.begin(),
+                     candidates.begin() + static_cast<std::ptrdiff_t>(candidates.size() / 2));
+    std::ranges::sort(candidates);
+    return candidates;
+}
+
+void ClauseStore::keepBetterHalf() {
+    const std::vector<std::uint32_t> dropped = worseHalf();
+    auto nextDropped = dropped.begin();
+    std::vector<Literal> kept;
+    for (std::uint32_t c = firstClause; c < arena_.size(); c = after(c)) {
+        if (nextDropped != dropped.end() && *nextDropped == c) {
+            ++nextDropped;
+            continue;
         }
+        const auto cells = std::span(arena_).subspan(c - firstClause, sizeOf(c) + firstClause);
+        kept.insert(kept.end(), cells.begin(), cells.end());
     }
-    headers_ = std::move(headers);
-    arena_ = std::move(arena);
-    for (auto& watches : watches_) {
-        watches.clear();
+    arena_ = std::move(kept);
+    learned_ -= dropped.size();
+    for (auto& bounds : boundsOf_) {
+        bounds.clear();
     }
+    lists_.clear();
 }
 
 }  // namespace rangeline::engine

@@ -226,20 +226,30 @@ void Engine::schedule(View view) {
 }
 
 bool Engine::propagateClauses(const TrailEntry& entry) {
-    auto& watches = clauses_.watches(entry.view);
+    const auto& bounds = clauses_.boundsOf(entry.view);
+    // Watches that are added meanwhile are of literals that are not true, beyond this bound.
+    for (std::size_t i = clauses_.firstAbove(entry.view, entry.previousBound);
+         i < bounds.size() && bounds[i].bound <= entry.bound; ++i) {
+        if (!wakeClauses(negated({entry.view, bounds[i].bound}), clauses_.list(bounds[i].list))) {
+            return false;
+        }
+    }
+    return true;
+}
+
+/// The watched literal has become false: each clause watches another, or its last one is true.
+bool Engine::wakeClauses(Literal watched, WatchList& watches) {
     std::size_t kept = 0;
     bool fine = true;
     std::size_t i = 0;
     for (; i < watches.size() && fine; ++i) {
         const ClauseWatch watch = watches[i];
         watches[kept++] = watch;
-        if (watch.bound > entry.bound || watch.bound <= entry.previousBound ||
-            isTrue(watch.blocker)) {
+        if (isTrue(watch.blocker)) {
             continue;
         }
         const std::span<Literal> clause = clauses_.literals(watch.clause);
-        const Literal woken{entry.view, watch.bound};
-        if (negated(clause[0]) == woken) {
+        if (clause[0] == watched) {
             std::swap(clause[0], clause[1]);
         }
         if (isTrue(clause[0])) {

@@ -128,6 +128,7 @@ class Engine {
     };
 
     bool propagateClauses(const TrailEntry& entry);
+    bool wakeClauses(Literal watched, WatchList& watches);
     bool propagateArcs(View view);
     bool propagateArc(std::uint32_t arc);
     bool propagateConditions(const TrailEntry& entry);
