@@ -1,6 +1,7 @@
 #include "arrange/engine/cumulative.h"
 
 #include <algorithm>
+#include <limits>
 #include <memory>
 #include <numeric>
 
@@ -31,32 +32,78 @@ bool runsAt(const Engine& engine, const CumulativeTask& task, Value instant) {
 Cumulative::Cumulative(std::vector<CumulativeTask> tasks, Value capacity)
     : tasks_(std::move(tasks)),
       capacity_(capacity),
+      known_(tasks_.size()),
+      isAwake_(tasks_.size(), 1),
+      moved_(tasks_.size()),
+      isMoved_(tasks_.size(), 1),
       instants_(2 * tasks_.size()),
       runs_(tasks_.size()),
       byTime_(2 * tasks_.size()) {
+    std::iota(moved_.begin(), moved_.end(), std::uint32_t{0});
     std::iota(byTime_.begin(), byTime_.end(), std::uint32_t{0});
 }
 
-std::vector<View> Cumulative::watched() const {
-    std::vector<View> views;
-    for (const CumulativeTask& task : tasks_) {
-        views.insert(views.end(), {task.start.view, opposite(task.start.view), task.end.view,
-                                   opposite(task.end.view), task.presence.view});
+std::vector<Watched> Cumulative::watched() const {
+    std::vector<Watched> watched;
+    for (std::uint32_t t = 0; t < tasks_.size(); ++t) {
+        const CumulativeTask& task = tasks_[t];
+        for (const View view : {task.start.view, opposite(task.start.view), task.end.view,
+                                opposite(task.end.view), task.presence.view}) {
+            watched.push_back({view, t});
+        }
     }
-    std::ranges::sort(views);
-    const auto repeated = std::ranges::unique(views);
-    views.erase(repeated.begin(), repeated.end());
-    return views;
+    return watched;
+}
+
+void Cumulative::moved(std::uint32_t part) {
+    if (isMoved_[part] == 0) {
+        isMoved_[part] = 1;
+        moved_.push_back(part);
+    }
+}
+
+Cumulative::Known Cumulative::known(const Engine& engine, const CumulativeTask& task) {
+    return {engine.low(task.start), engine.high(task.start), engine.low(task.end),
+            engine.high(task.end), engine.isTrue(task.presence)};
+}
+
+/// Few tasks move between two calls, and most of them not where they run whatever happens: the
+/// profile stays, or changes within a stretch.
+void Cumulative::readMoves(const Engine& engine) {
+    Value from = std::numeric_limits<Value>::max();
+    Value to = std::numeric_limits<Value>::min();
+    for (const std::uint32_t t : moved_) {
+        const Known now = known(engine, tasks_[t]);
+        for (const Known& each : {known_[t], now}) {
+            if (each.runs() && !now.runsAs(known_[t])) {
+                from = std::min(from, each.latestStart);
+                to = std::max(to, each.earliestEnd);
+            }
+        }
+        known_[t] = now;
+        runs_[t] = now.runs() ? 1 : 0;
+        instants_[2 * t] = now.latestStart;
+        instants_[2 * t + 1] = now.earliestEnd;
+        isMoved_[t] = 0;
+        isAwake_[t] = 1;
+    }
+    moved_.clear();
+    if (from < to) {
+        buildProfile();
+        wakeWithin(from, to);
+    }
+}
+
+void Cumulative::wakeWithin(Value from, Value to) {
+    for (std::size_t t = 0; t < tasks_.size(); ++t) {
+        if (known_[t].earliestStart < to && from < known_[t].latestEnd) {
+            isAwake_[t] = 1;
+        }
+    }
 }
 
 /// Little has moved since the last time, so that the last order is nearly the new one.
-void Cumulative::orderEvents(const Engine& engine) {
-    for (std::size_t t = 0; t < tasks_.size(); ++t) {
-        const CumulativeTask& task = tasks_[t];
-        instants_[2 * t] = engine.high(task.start);
-        instants_[2 * t + 1] = engine.low(task.end);
-        runs_[t] = instants_[2 * t] < instants_[2 * t + 1] && engine.isTrue(task.presence) ? 1 : 0;
-    }
+void Cumulative::orderEvents() {
     events_.clear();
     for (const std::uint32_t event : byTime_) {
         if (runs_[event / 2] != 0) {
@@ -76,9 +123,10 @@ void Cumulative::orderEvents(const Engine& engine) {
     }
 }
 
-void Cumulative::buildProfile(const Engine& engine) {
-    orderEvents(engine);
+void Cumulative::buildProfile() {
+    orderEvents();
     profile_.clear();
+    highest_ = 0;
     Value height = 0;
     for (std::size_t i = 0; i < events_.size();) {
         const Value begin = instants_[events_[i]];
@@ -88,6 +136,7 @@ void Cumulative::buildProfile(const Engine& engine) {
         }
         if (height > 0) {
             profile_.push_back({begin, instants_[events_[i]], height});
+            highest_ = std::max(highest_, height);
         }
     }
 }
@@ -110,9 +159,12 @@ Value Cumulative::explainLoad(const Engine& engine, const CumulativeTask* except
     return load;
 }
 
-bool Cumulative::overload(Engine& engine, const Stretch& stretch) {
+bool Cumulative::overload(Engine& engine) {
+    const auto stretch = std::ranges::find_if(
+        profile_, [this](const Stretch& one) { return one.height > capacity_; });
     because_.clear();
-    explainLoad(engine, nullptr, stretch.begin + (stretch.end - stretch.begin) / 2, capacity_ + 1);
+    explainLoad(engine, nullptr, stretch->begin + (stretch->end - stretch->begin) / 2,
+                capacity_ + 1);
     return engine.conflict(because_);
 }
 
@@ -210,23 +262,26 @@ bool Cumulative::narrowAbsent(Engine& engine, const CumulativeTask& task) {
     return true;
 }
 
+bool Cumulative::narrow(Engine& engine, const CumulativeTask& task) {
+    return engine.isTrue(task.presence)
+               ? narrowPresent(engine, task)
+               : engine.isFalse(task.presence) || narrowAbsent(engine, task);
+}
+
 bool Cumulative::propagate(Engine& engine) {
-    buildProfile(engine);
-    Value highest = 0;
-    for (const Stretch& stretch : profile_) {
-        if (stretch.height > capacity_) {
-            return overload(engine, stretch);
-        }
-        highest = std::max(highest, stretch.height);
+    readMoves(engine);
+    if (highest_ > capacity_) {
+        return overload(engine);
     }
-    for (const CumulativeTask& task : tasks_) {
-        if (highest + task.demand <= capacity_) {
+    for (std::size_t t = 0; t < tasks_.size(); ++t) {
+        if (highest_ + tasks_[t].demand <= capacity_) {
             return true;  // nor do those that follow, which take no more
         }
-        if (engine.isTrue(task.presence)
-                ? !narrowPresent(engine, task)
-                : !engine.isFalse(task.presence) && !narrowAbsent(engine, task)) {
-            return false;
+        if (isAwake_[t] != 0) {
+            if (!narrow(engine, tasks_[t])) {
+                return false;
+            }
+            isAwake_[t] = 0;
         }
     }
     return true;
@@ -243,7 +298,7 @@ void addCumulative(Engine& engine, std::vector<CumulativeTask> tasks, Value capa
     }
     std::ranges::stable_sort(tasks, std::greater(), &CumulativeTask::demand);
     auto propagator = std::make_unique<Cumulative>(std::move(tasks), capacity);
-    const std::vector<View> watched = propagator->watched();
+    const std::vector<Watched> watched = propagator->watched();
     engine.addPropagator(std::move(propagator), watched);
 }
 

@@ -30,6 +30,7 @@ View Engine::newVariable(Value low, Value high, Value step) {
     arcsFrom_.resize(low_.size());
     conditionWatches_.resize(low_.size());
     propagatorsOf_.resize(low_.size());
+    partsOf_.resize(low_.size());
     return view;
 }
 
@@ -95,13 +96,33 @@ void Engine::addPropagator(std::unique_ptr<Propagator> propagator, std::span<con
     const auto index = static_cast<std::uint32_t>(propagators_.size());
     propagators_.push_back(std::move(propagator));
     for (const View view : watched) {
-        auto& list = propagatorsOf_[at(view)];
-        if (list.empty() || list.back() != index) {
-            list.push_back(index);
-        }
+        watch(view, index);
     }
     isScheduled_.push_back(false);
     schedulePropagator(index);
+}
+
+void Engine::addPropagator(std::unique_ptr<Propagator> propagator,
+                           std::span<const Watched> watched) {
+    addPropagator(std::move(propagator), std::span<const View>());
+    const auto index = static_cast<std::uint32_t>(propagators_.size() - 1);
+    for (const Watched& each : watched) {
+        watch(each.view, index);
+        partsOf_[at(each.view)].push_back({index, each.part});
+    }
+}
+
+void Engine::watch(View view, std::uint32_t propagator) {
+    auto& list = propagatorsOf_[at(view)];
+    if (list.empty() || list.back() != propagator) {
+        list.push_back(propagator);
+    }
+}
+
+void Engine::tellParts(View view) {
+    for (const PartWatch& watch : partsOf_[at(view)]) {
+        propagators_[watch.propagator]->moved(watch.part);
+    }
 }
 
 Reason Engine::list(std::span<const Literal> because) {
@@ -159,6 +180,7 @@ void Engine::backtrackTo(int target) {
         const TrailEntry& entry = trail_.back();
         low_[at(entry.view)] = entry.previousBound;
         lastEntry_[at(entry.view)] = entry.previousEntry;
+        tellParts(entry.view);
         trail_.pop_back();
     }
     explanations_.resize(levelExplanations_[at(target)]);
@@ -220,6 +242,7 @@ void Engine::schedulePropagator(std::uint32_t index) {
 }
 
 void Engine::schedule(View view) {
+    tellParts(view);
     for (const std::uint32_t index : propagatorsOf_[at(view)]) {
         schedulePropagator(index);
     }

@@ -25,6 +25,8 @@ class Propagator {
     /// Narrows through Engine::enqueue; returns false as soon as that does, or after reporting a
     /// conflict itself.
     virtual bool propagate(Engine& engine) = 0;
+    /// A view that is watched as that part has moved, up in the search or back to where it was.
+    virtual void moved(std::uint32_t /*part*/) {}
     /// Costs much and finds little: runs when all others are at rest.
     virtual bool runsLast() const { return false; }
 };
@@ -46,6 +48,12 @@ struct TrailEntry {
     Reason reason;
 };
 
+/// A view to watch, and what a propagator calls the part of it that moves with the view.
+struct Watched {
+    View view = 0;
+    std::uint32_t part = 0;
+};
+
 class Engine {
   public:
     Engine();
@@ -65,6 +73,8 @@ class Engine {
     void addDifference(View from, Value offset, View to, Literal condition);
     /// The propagator runs whenever a view it watches rises; it is owned by the engine.
     void addPropagator(std::unique_ptr<Propagator> propagator, std::span<const View> watched);
+    /// The same; it is also told which parts move.
+    void addPropagator(std::unique_ptr<Propagator> propagator, std::span<const Watched> watched);
     /// False if contradictory.
     bool fix(Literal literal) { return enqueue(literal, Reason{}); }
 
@@ -122,6 +132,9 @@ class Engine {
         Value offset = 0;
         Literal condition;
     };
+    struct PartWatch {
+        std::uint32_t propagator = 0, part = 0;
+    };
     struct ConditionWatch {
         Value bound = 0;
         std::uint32_t arc = 0;
@@ -132,6 +145,8 @@ class Engine {
     bool propagateArcs(View view);
     bool propagateArc(std::uint32_t arc);
     bool propagateConditions(const TrailEntry& entry);
+    void watch(View view, std::uint32_t propagator);
+    void tellParts(View view);
     void schedule(View view);
     void schedulePropagator(std::uint32_t index);
     /// The propagator to run next; nothing if all are at rest.
@@ -166,6 +181,7 @@ class Engine {
     std::vector<std::vector<ConditionWatch>> conditionWatches_;  ///< by view
     std::vector<std::unique_ptr<Propagator>> propagators_;
     std::vector<std::vector<std::uint32_t>> propagatorsOf_;  ///< by view
+    std::vector<std::vector<PartWatch>> partsOf_;            ///< by view
     std::vector<std::uint32_t> scheduled_;
     std::vector<std::uint32_t> scheduledLast_;  ///< those that run last
     std::vector<bool> isScheduled_;
