@@ -182,16 +182,29 @@ void LibraryPage::addRow(const Item& item, const QString& note) {
 void LibraryPage::tidy(const std::optional<ItemId>& chosen) {
     const bool searching = !search_->text().trimmed().isEmpty();
     list_->setHeaderLabels({tr("Name"), searching ? tr("Found as") : tr("To know")});
-    QTreeWidgetItem* current = list_->topLevelItem(0);
-    for (int number = 0; chosen && number < list_->topLevelItemCount(); ++number) {
-        if (idOf(*list_->topLevelItem(number)) == *chosen) {
-            current = list_->topLevelItem(number);
-        }
-    }
-    list_->setCurrentItem(current);
+    QTreeWidgetItem* row = chosen ? rowOf(*chosen) : nullptr;
+    list_->setCurrentItem(row != nullptr ? row : list_->topLevelItem(0));
     kinds_->setEnabled(!searching);
     showEmpty();
     currentChanged();
+}
+
+QTreeWidgetItem* LibraryPage::rowOf(ItemId id) const {
+    for (int number = 0; number < list_->topLevelItemCount(); ++number) {
+        if (idOf(*list_->topLevelItem(number)) == id) {
+            return list_->topLevelItem(number);
+        }
+    }
+    return nullptr;
+}
+
+/// Who comes from a lesson finds it chosen.
+void LibraryPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    const auto lesson = desk_.journal().lesson();
+    if (QTreeWidgetItem* row = lesson ? rowOf(*lesson) : nullptr; row != nullptr) {
+        list_->setCurrentItem(row);
+    }
 }
 
 void LibraryPage::showEmpty() {

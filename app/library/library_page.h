@@ -27,6 +27,9 @@ class LibraryPage : public QWidget {
     /// The open lesson gets its name through its document, so that undo knows of it.
     void renameOpenWanted(const QString& name);
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
     QWidget* makeHead();
     QWidget* makeButtons();
@@ -35,6 +38,7 @@ class LibraryPage : public QWidget {
     void fillWithFound(const std::vector<Hit>& hits);
     void addRow(const Item& item, const QString& note);
     void tidy(const std::optional<ItemId>& chosen);
+    QTreeWidgetItem* rowOf(ItemId id) const;
     void showEmpty();
     void currentChanged();
     const Item* current() const;

@@ -84,6 +84,17 @@ TEST_F(Desk, AMovedBookKeepsTheEditInMemoryAndTheCopyTakesIt) {
     EXPECT_EQ(inTheFile().head.name, "Kept all the same");
 }
 
+TEST_F(Desk, TheLibraryShownFromALessonHasThatOneChosen) {
+    LibraryPage page(*desk_);
+    ASSERT_TRUE(desk_->openBook(path_));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return desk_->book()->isSettled(); }));
+    openFirst();
+    page.show();
+    const auto* list = findNamed<QTreeWidget>(page, QStringLiteral("What the book holds"));
+    ASSERT_NE(list->currentItem(), nullptr);
+    EXPECT_TRUE(list->currentItem()->text(0).startsWith(QStringLiteral("First lesson")));
+}
+
 TEST_F(Desk, TheLibraryFindsByIngredientAndBringsBackWhatWasDeleted) {
     LibraryPage page(*desk_);
     ASSERT_TRUE(desk_->openBook(path_));
