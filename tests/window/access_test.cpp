@@ -164,6 +164,8 @@ TEST(WheelGuard, LeavesWhatHasNoFocusAloneAndScrollsInstead) {
     list.clearFocus();
     EXPECT_FALSE(wheel());
     EXPECT_EQ(list.currentIndex(), 0);
+    // A wheel that is turned by hand would give it the focus first.
+    EXPECT_EQ(list.focusPolicy() & Qt::WheelFocus, Qt::StrongFocus);
 }
 
 }  // namespace
