@@ -102,6 +102,13 @@ Dish newDish(const std::string& name) {
     return dish;
 }
 
+void renameDish(Dish& dish, const std::string& name) {
+    if (dish.components.size() == 1 && dish.components.front().name == dish.name) {
+        dish.components.front().name = name;
+    }
+    dish.name = name;
+}
+
 std::size_t addComponent(Dish& dish, std::size_t at, const std::string& name) {
     std::set<std::string> taken;
     for (const Component& component : dish.components) {
@@ -143,6 +150,28 @@ StepId addStep(Dish& dish, const StepPlace& at, const std::string& name) {
     const StepId id = step.id;
     steps.insert(steps.begin() + static_cast<std::ptrdiff_t>(place), std::move(step));
     return id;
+}
+
+void useAllLoose(Dish& dish, const StepId& id) {
+    std::set<std::string> used;
+    forEachStep(dish, [&](const Step& step) {
+        for (const Use& use : step.uses) {
+            used.insert(use.step.text);
+        }
+    });
+    std::vector<Use> loose;
+    forEachStep(dish, [&](const Step& step) {
+        if (!used.contains(step.id.text) && !step.plates && !step.afterServing) {
+            loose.push_back({step.id, false});
+        }
+    });
+    forEachStep(dish, [&](Step& step) {
+        for (const Use& use : loose) {
+            if (step.id == id) {
+                addUse(step, use);
+            }
+        }
+    });
 }
 
 void removeStep(Dish& dish, const StepId& id) {

@@ -22,6 +22,9 @@ const Step* findStep(const Dish& dish, const StepId& id);
 /// A dish with one component and no step yet.
 Dish newDish(const std::string& name);
 
+/// The only component goes by the new name too, as long as it had the old one.
+void renameDish(Dish& dish, const std::string& name);
+
 /// Puts an empty component there; its number.
 std::size_t addComponent(Dish& dish, std::size_t at, const std::string& name);
 /// With its steps, and all that refers to them.
@@ -30,6 +33,8 @@ void removeComponent(Dish& dish, std::size_t component);
 /// A step of five minutes of hands at that place. It uses the step before it in its component, and
 /// what used that one uses it instead, so that it stands between them.
 StepId addStep(Dish& dish, const StepPlace& at, const std::string& name);
+/// Everything that leads nowhere yet goes into that step: what is plated last.
+void useAllLoose(Dish& dish, const StepId& id);
 /// What used it uses what it used; links, pans carried on and twins that refer to it go.
 void removeStep(Dish& dish, const StepId& id);
 /// One place up (-1) or down (1), out of its component into the next at its ends. False at the end

@@ -155,6 +155,9 @@ void DishEditor::addTyped(const QString& name) {
         const std::size_t at = place ? place->step + 1 : dish.components[component_].steps.size();
         step_ = addStep(dish, {component_, at}, name.toStdString());
         suggest(dish.components[component_].steps[at], terms_, units_);
+        if (dish.components[component_].steps[at].plates) {
+            useAllLoose(dish, *step_);
+        }
     });
 }
 

@@ -44,7 +44,7 @@ QWidget* DishEditor::makeHead() {
     form->addRow(coversLabel, line);
     form->addRow(tr("&Each cover gets"), perCover_);
     connect(name_, &QLineEdit::editingFinished, this, [this] {
-        change([this](Dish& dish) { dish.name = name_->text().trimmed().toStdString(); });
+        change([this](Dish& dish) { renameDish(dish, name_->text().trimmed().toStdString()); });
     });
     connect(covers_, &QSpinBox::valueChanged, this,
             [this](int covers) { change([covers](Dish& dish) { dish.writtenFor = covers; }); });
@@ -127,6 +127,7 @@ void DishEditor::connectOutline() {
             component_ = addComponent(dish, component_ + 1, tr("New component").toStdString());
             step_.reset();
         });
+        outline_->editName();
     });
     connect(form_, &StepPages::edited, this, [this](const Step& step) {
         change([&step](Dish& dish) {

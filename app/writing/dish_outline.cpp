@@ -1,5 +1,6 @@
 #include "writing/dish_outline.h"
 
+#include <QAbstractItemDelegate>
 #include <QDropEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -10,6 +11,7 @@
 #include <QTreeWidgetItemIterator>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "text/quantities.h"
 
@@ -56,6 +58,11 @@ DishOutline::DishOutline(QWidget* parent)
     });
     connect(tree_, &QTreeWidget::currentItemChanged, this,
             [this](QTreeWidgetItem* row) { choose(row); });
+    connect(tree_->itemDelegate(), &QAbstractItemDelegate::closeEditor, this, [this] {
+        if (std::exchange(goesOn_, false)) {
+            next_->setFocus();
+        }
+    });
     connect(tree_, &QTreeWidget::itemChanged, this, [this](QTreeWidgetItem* row) {
         if (!filling_) {
             Q_EMIT renamed(row->text(0).trimmed());
@@ -103,6 +110,12 @@ void DishOutline::showDish(const Dish& dish, const std::optional<StepId>& step,
     tree_->expandAll();
     tree_->setCurrentItem(chosen);
     filling_ = false;
+}
+
+void DishOutline::editName() {
+    tree_->setFocus();
+    tree_->editItem(tree_->currentItem(), 0);
+    goesOn_ = true;
 }
 
 void DishOutline::mark(const std::vector<Problem>& problems) {

@@ -22,6 +22,8 @@ class DishOutline : public QWidget {
     void mark(const std::vector<Problem>& problems);
     /// Where the next step is typed.
     QLineEdit& nextStep() { return *next_; }
+    /// Begins to write the name of what is chosen, after which the next step is written.
+    void editName();
 
   Q_SIGNALS:
     void stepChosen(const rangeline::StepId& step);
@@ -45,6 +47,7 @@ class DishOutline : public QWidget {
     QTreeWidget* tree_;
     QLineEdit* next_;
     bool filling_ = false;
+    bool goesOn_ = false;  ///< to the next step, once the name is written
 };
 
 }  // namespace rangeline

@@ -107,6 +107,7 @@ void suggest(Step& step, const OwnTerms& terms, Units units) {
     step.heat = read.ovenAssumed ? Heat() : read.step.heat;
     step.wares = std::move(read.step.wares);
     step.cue = read.step.cue;
+    step.plates = read.step.plates;
     setTechnique(step, read.step.technique, terms, units);
     addLevel(step, startOf(step.technique, terms, units));
     if (step.heat == Heat()) {

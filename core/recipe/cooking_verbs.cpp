@@ -86,6 +86,10 @@ const CookingVerb* findCookingVerb(std::string_view word) {
     return found == verbs.end() ? nullptr : found;
 }
 
+bool beginsPlating(std::string_view word) {
+    return word == "plate" || word == "serve";
+}
+
 std::string_view wareNamed(std::string_view word) {
     const auto* found = std::ranges::find(wareWords, word, &WareWord::first);
     return found == wareWords.end() ? std::string_view() : found->second;

@@ -25,6 +25,10 @@ std::span<const CookingVerb> cookingVerbs();
 /// By the word in small letters; null if it is none of them.
 const CookingVerb* findCookingVerb(std::string_view word);
 
+/// Whether a sentence that begins with this word tells of plating: "plate", "serve". In small
+/// letters; common practice, no source.
+bool beginsPlating(std::string_view word);
+
 /// A word for a vessel and the kind of equipment it is: "skillet", "stockpot".
 std::string_view wareNamed(std::string_view word);
 

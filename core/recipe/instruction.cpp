@@ -113,7 +113,8 @@ class Reader {
         step.name = sentence_;
         step.cue = cueIn(sentence_);
         readTime();
-        const CookingVerb* verb = verbOf(words_);
+        step.plates = !words_.empty() && beginsPlating(words_.front());
+        const CookingVerb* verb = step.plates ? nullptr : verbOf(words_);
         read_.heatsOven = has(words_, "preheat") ||
                           (namesOven(words_) && verb != nullptr && verb->word == "heat");
         if (verb != nullptr) {

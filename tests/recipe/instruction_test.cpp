@@ -57,6 +57,18 @@ TEST(SpokenHeat, NamesItsScale) {
     EXPECT_EQ(heatNamed("Reduce the heat"), "");
 }
 
+TEST(Instruction, ThatBeginsWithPlatingEndsOnThePlate) {
+    const auto plates = [](std::string_view sentence) {
+        const Step step = readInstruction(sentence, usualOven).step;
+        EXPECT_TRUE(!step.plates || std::holds_alternative<std::monostate>(step.heat)) << sentence;
+        return step.plates;
+    };
+    EXPECT_TRUE(plates("Plate the roast beans, 4 minutes"));
+    EXPECT_TRUE(plates("Serve at once"));
+    EXPECT_FALSE(plates("Warm the plates"));
+    EXPECT_FALSE(plates("Simmer and serve"));
+}
+
 TEST(Sentences, EndAtFullStopsThatAreNoAbbreviations) {
     EXPECT_THAT(sentencesOf("Add 2 tbsp. of oil. Fry the leeks! Rest"),
                 ElementsAre("Add 2 tbsp. of oil", "Fry the leeks", "Rest"));

@@ -62,6 +62,44 @@ TEST_F(Editor, StepsAreTypedOneAfterTheOtherAndSuggestWhatTheyNeed) {
     EXPECT_TRUE(keep().isEnabled());
 }
 
+TEST_F(Editor, WhatIsTypedAsPlatingTakesAllThatLeadsNowhere) {
+    type("The next step", "Slice the leeks");
+    type("The next step", "Sweat the leeks 8 minutes");
+    findNamed<QPushButton>(editor_, "New component")->click();
+    type("The next step", "Whisk the eggs");
+    findNamed<QPushButton>(editor_, "New component")->click();
+    type("The next step", "Plate it, 3 minutes");
+    const Step& plating = editor_.dish().components.at(2).steps.at(0);
+    EXPECT_TRUE(plating.plates);
+    ASSERT_EQ(plating.uses.size(), 2U);
+    EXPECT_EQ(plating.uses[0].step, step(1).id);
+    EXPECT_EQ(plating.uses[1].step, editor_.dish().components[1].steps[0].id);
+}
+
+TEST_F(Editor, ANewComponentIsNamedAtOnceAndItsFirstStepTypedNext) {
+    findNamed<QPushButton>(editor_, "New component")->click();
+    auto* name = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_NE(name, nullptr);
+    QTest::keyClicks(name, "Glaze");
+    QTest::keyClick(name, Qt::Key_Return);
+    EXPECT_EQ(editor_.dish().components.at(1).name, "Glaze");
+    EXPECT_EQ(QApplication::focusWidget(), findNamed<QLineEdit>(editor_, "The next step"));
+}
+
+TEST_F(Editor, TheOnlyComponentGoesByTheNameOfTheDishUntilItHasItsOwn) {
+    auto* name = findNamed<QLineEdit>(editor_, "Name of the dish");
+    ASSERT_NE(name, nullptr);
+    const auto write = [&](const QString& text) {
+        name->setText(text);
+        Q_EMIT name->editingFinished();
+    };
+    write("Leek plate");
+    EXPECT_EQ(editor_.dish().components[0].name, "Leek plate");
+    findNamed<QPushButton>(editor_, "New component")->click();
+    write("Winter plate");
+    EXPECT_EQ(editor_.dish().components[0].name, "Leek plate");
+}
+
 TEST_F(Editor, FieldsChangeTheChosenStep) {
     type("The next step", "Season");
     type("Usually takes", "1 h 20");
