@@ -39,6 +39,12 @@ QString kindText(ItemKind kind) {
                                     : LibraryPage::tr("kitchen");
 }
 
+QString newText(ItemKind kind) {
+    return kind == ItemKind::Lesson ? LibraryPage::tr("New &lesson ...")
+           : kind == ItemKind::Dish ? LibraryPage::tr("&Write a dish ...")
+                                    : LibraryPage::tr("&Write down a kitchen ...");
+}
+
 }  // namespace
 
 LibraryPage::LibraryPage(BookDesk& desk, QWidget* parent)
@@ -80,10 +86,10 @@ QWidget* LibraryPage::makeHead() {
     search_->setAccessibleName(tr("Search the book"));
     kinds_ = new QTabBar(head);
     kinds_->setAccessibleName(tr("What is listed"));
-    for (const QString& name : {tr("Le&ssons"), tr("&Dishes"), tr("&Kitchens")}) {
+    for (const QString& name : {tr("L&essons"), tr("&Dishes"), tr("&Kitchens")}) {
         kinds_->addTab(name);
     }
-    archived_ = new QCheckBox(tr("Show what is archi&ved, too"), head);
+    archived_ = new QCheckBox(tr("Show what is arch&ived, too"), head);
     auto* row = new QHBoxLayout;
     row->addWidget(kinds_);
     row->addStretch(1);
@@ -107,13 +113,18 @@ QWidget* LibraryPage::makeButtons() {
         column->addWidget(button);
         return button;
     };
-    new_ = add(tr("New &lesson ..."), &LibraryPage::newLessonWanted);
+    new_ = add({}, &LibraryPage::makeNew);
+    for (const ItemKind kind : kindsShown) {
+        new_->setText(newText(kind));
+        new_->setMinimumWidth(std::max(new_->minimumWidth(), new_->sizeHint().width()));
+    }
+    new_->setText(newText(kindListed()));
     open_ = add(tr("&Open"), &LibraryPage::open);
     duplicate_ = add(tr("D&uplicate"), &LibraryPage::duplicateCurrent);
     rename_ = add(tr("&Rename ..."), &LibraryPage::renameCurrent);
-    archive_ = add(tr("&Archive"), &LibraryPage::archiveCurrent);
+    archive_ = add(tr("Archi&ve"), &LibraryPage::archiveCurrent);
     delete_ = add(tr("Dele&te"), &LibraryPage::deleteCurrent);
-    bringBack_ = add(tr("&Bring back"), &LibraryPage::bringBack);
+    bringBack_ = add(tr("Brin&g back"), &LibraryPage::bringBack);
     bringBack_->hide();
     column->addStretch(1);
     return box;
@@ -147,7 +158,7 @@ void LibraryPage::fill() {
     const Item* before = current();
     const std::optional<ItemId> chosen = before ? std::optional(before->id) : std::nullopt;
     list_->clear();
-    const ItemKind kind = kindsShown[std::max(0, kinds_->currentIndex())];
+    const ItemKind kind = kindListed();
     for (const Item& item : desk_.book()->items()) {
         const bool archived = item.state == ItemState::Archived;
         if (item.kind == kind && item.state != ItemState::Deleted &&
@@ -182,6 +193,7 @@ void LibraryPage::addRow(const Item& item, const QString& note) {
 void LibraryPage::tidy(const std::optional<ItemId>& chosen) {
     const bool searching = !search_->text().trimmed().isEmpty();
     list_->setHeaderLabels({tr("Name"), searching ? tr("Found as") : tr("To know")});
+    list_->setColumnHidden(1, !searching && !archived_->isChecked());
     QTreeWidgetItem* row = chosen ? rowOf(*chosen) : nullptr;
     list_->setCurrentItem(row != nullptr ? row : list_->topLevelItem(0));
     kinds_->setEnabled(!searching);
@@ -224,6 +236,10 @@ void LibraryPage::showEmpty() {
     list_->setVisible(!empty);
 }
 
+ItemKind LibraryPage::kindListed() const {
+    return kindsShown[std::max(0, kinds_->currentIndex())];
+}
+
 const Item* LibraryPage::current() const {
     const QTreeWidgetItem* row = list_->currentItem();
     return row == nullptr || desk_.book() == nullptr ? nullptr : desk_.book()->item(idOf(*row));
@@ -232,13 +248,14 @@ const Item* LibraryPage::current() const {
 void LibraryPage::currentChanged() {
     const Item* item = current();
     const bool writable = item != nullptr && desk_.isWritable();
+    new_->setText(newText(kindListed()));
     new_->setEnabled(desk_.isWritable());
     open_->setEnabled(item != nullptr && (item->kind == ItemKind::Lesson || writable));
     for (QPushButton* button : {duplicate_, rename_, archive_, delete_}) {
         button->setEnabled(writable);
     }
     const bool archived = item != nullptr && item->state == ItemState::Archived;
-    archive_->setText(archived ? tr("Back from the &archive") : tr("&Archive"));
+    archive_->setText(archived ? tr("Back from the archi&ve") : tr("Archi&ve"));
 }
 
 // ---- what is done ----
@@ -252,6 +269,10 @@ void LibraryPage::open() {
     } else if (item != nullptr && item->kind == ItemKind::Kitchen && desk_.isWritable()) {
         Q_EMIT kitchenWanted(item->id);
     }
+}
+
+void LibraryPage::makeNew() {
+    Q_EMIT newWanted(kindListed());
 }
 
 void LibraryPage::duplicateCurrent() {
@@ -294,7 +315,7 @@ void LibraryPage::archiveCurrent() {
 void LibraryPage::deleteCurrent() {
     const Item* item = current();
     deleted_ = item->id;
-    bringBack_->setText(tr("&Bring back “%1”").arg(QString::fromStdString(item->name)));
+    bringBack_->setText(tr("Brin&g back “%1”").arg(QString::fromStdString(item->name)));
     bringBack_->show();
     setStateOf(item->id, ItemState::Deleted);
 }

@@ -21,7 +21,7 @@ class LibraryPage : public QWidget {
 
   Q_SIGNALS:
     void lessonWanted(rangeline::ItemId lesson);
-    void newLessonWanted();
+    void newWanted(rangeline::ItemKind kind);
     void dishWanted(rangeline::ItemId dish);
     void kitchenWanted(rangeline::ItemId kitchen);
     /// The open lesson gets its name through its document, so that undo knows of it.
@@ -41,8 +41,10 @@ class LibraryPage : public QWidget {
     QTreeWidgetItem* rowOf(ItemId id) const;
     void showEmpty();
     void currentChanged();
+    ItemKind kindListed() const;
     const Item* current() const;
     void open();
+    void makeNew();
     void duplicateCurrent();
     void renameCurrent();
     void archiveCurrent();

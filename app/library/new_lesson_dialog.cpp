@@ -292,6 +292,7 @@ void NewLessonDialog::dishTicked(QTreeWidgetItem* row) {
     covers->setAccessibleName(tr("%1, covers").arg(row->text(0)));
     dishes_->setItemWidget(row, 1, covers);
     connect(covers, &QSpinBox::valueChanged, this, &NewLessonDialog::judge);
+    judge();
     desk_.book()->ask([id](Book& book) { return book.dish(id); },
                       [this, self = QPointer(this), id](Result<Dish, BookFault> dish) {
                           if (!self) {
@@ -378,6 +379,17 @@ NewLesson NewLessonDialog::filled() const {
     return made;
 }
 
+/// Else a lesson would be made without the dish that was ticked last.
+bool NewLessonDialog::allRead() const {
+    for (int number = 0; number < dishes_->topLevelItemCount(); ++number) {
+        const QTreeWidgetItem* row = dishes_->topLevelItem(number);
+        if (isTicked(*row) && !read_.contains(idOf(*row))) {
+            return false;
+        }
+    }
+    return true;
+}
+
 void NewLessonDialog::judge() {
     QString text;
     ready_ = false;
@@ -386,6 +398,8 @@ void NewLessonDialog::judge() {
         text =
             tr("There is no kitchen in this book yet. Copy a lesson into the book first: its "
                "kitchen and its dishes come along.");
+    } else if (!allRead()) {
+        text = tr("The dishes are being read ...");
     } else if (made.dishes.empty()) {
         text =
             tr("Tick one or more dishes. Their steps wait on the shelf until they are placed or "

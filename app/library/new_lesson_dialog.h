@@ -48,6 +48,7 @@ class NewLessonDialog : public QDialog {
     /// What the lesson would be, and what there is to say of it.
     NewLesson filled() const;
     Head filledHead() const;
+    bool allRead() const;
     void judge();
     void say(const BookFault& fault);
 

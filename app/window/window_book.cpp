@@ -76,7 +76,12 @@ void MainWindow::connectBook() {
     connect(actions_.writeKitchen, &QAction::triggered, writing, &BookWriting::writeKitchen);
     connect(library_, &LibraryPage::dishWanted, writing, &BookWriting::changeDish);
     connect(library_, &LibraryPage::kitchenWanted, writing, &BookWriting::changeKitchen);
-    connect(library_, &LibraryPage::newLessonWanted, actions_.newLesson, &QAction::trigger);
+    connect(library_, &LibraryPage::newWanted, this, [this](ItemKind kind) {
+        QAction* action = kind == ItemKind::Lesson ? actions_.newLesson
+                          : kind == ItemKind::Dish ? actions_.writeDish
+                                                   : actions_.writeKitchen;
+        action->trigger();
+    });
     connect(actions_.versions, &QAction::triggered, this, &MainWindow::showVersions);
     connect(actions_.classTimes, &QAction::triggered, this, &MainWindow::typeClassTimes);
     connect(actions_.newBook, &QAction::triggered, this, [this] {

@@ -6,8 +6,10 @@
 #include <QCheckBox>
 #include <QLabel>
 #include <QSignalSpy>
+#include <QTabBar>
 #include <QTest>
 #include <QTimer>
+#include <map>
 
 #include "book/library.h"
 #include "library/change_offer.h"
@@ -61,6 +63,43 @@ TEST_F(Lessons, WhatTakesTheFocusHasANameInTheListAndInEveryDialog) {
     }
 }
 
+TEST_F(Lessons, LettersOfThePageBelongToOneEachAndToNoMenu) {
+    LibraryPage page(*desk_);
+    QStringList texts{"&Book", "&Change", "&Arrange", "&Show", "&Help"};
+    for (const QAbstractButton* button : page.findChildren<QAbstractButton*>()) {
+        texts.append(button->text());
+    }
+    const auto* kinds = page.findChild<QTabBar*>();
+    ASSERT_NE(kinds, nullptr);
+    for (int tab = 0; tab < kinds->count(); ++tab) {
+        texts.append(kinds->tabText(tab));
+    }
+    std::map<QChar, QString> owners;
+    for (const QString& text : texts) {
+        const auto at = text.indexOf('&');
+        if (at >= 0) {
+            const auto [owner, first] = owners.emplace(text.at(at + 1).toUpper(), text);
+            EXPECT_TRUE(first) << text.toStdString() << " and " << owner->second.toStdString();
+        }
+    }
+}
+
+TEST_F(Lessons, EachListHasItsOwnWayToBeginSomething) {
+    LibraryPage page(*desk_);
+    auto* kinds = page.findChild<QTabBar*>();
+    QSignalSpy wanted(&page, &LibraryPage::newWanted);
+    const auto press = [&](int tab, const char* text) {
+        kinds->setCurrentIndex(tab);
+        findNamed<QPushButton>(page, text)->click();
+    };
+    press(0, "New lesson ...");
+    press(1, "Write a dish ...");
+    press(2, "Write down a kitchen ...");
+    ASSERT_EQ(wanted.size(), 3);
+    EXPECT_EQ(wanted[1][0].value<ItemKind>(), ItemKind::Dish);
+    EXPECT_EQ(wanted[2][0].value<ItemKind>(), ItemKind::Kitchen);
+}
+
 TEST_F(Lessons, ANewLessonSaysWhenItsTimesStandInAnOrderThatCannotBeMeant) {
     NewLessonDialog dialog(*desk_, english, Units::UsCustomary,
                            QDateTime(QDate(2027, 10, 8), QTime(9, 0)));
@@ -91,6 +130,7 @@ TEST_F(Lessons, ANewLessonIsMadeOfTickedDishesAndWarnsOfAGuestsAllergenAtOnce) {
         const auto rows = dishes->findItems(name, Qt::MatchExactly);
         ASSERT_EQ(rows.size(), 1) << name;
         rows.front()->setCheckState(0, Qt::Checked);
+        EXPECT_FALSE(make->isEnabled()) << "not before the dish is read";
     }
     ASSERT_TRUE(QTest::qWaitFor([&] { return make->isEnabled(); }));
     findNamed<QSpinBox>(dialog, "Cheese puffs with herb salad, covers")->setValue(7);
