@@ -34,7 +34,8 @@ HeatSection::HeatSection(Units units, QWidget* parent)
         {{}, tr("low"), tr("medium-low"), tr("medium"), tr("medium-high"), tr("high")});
     connect(level_->lineEdit(), &QLineEdit::editingFinished, this, &StepSection::edited);
     power_ = makeEdit(tr("Least power of the burner"), tr("any power"));
-    lowest_ = makeEdit(tr("Oven, at least"), units == Units::UsCustomary ? tr("375") : tr("190"));
+    lowest_ =
+        makeEdit(tr("Oven, at least"), units == Units::UsCustomary ? tr("375 °F") : tr("190 °C"));
     highest_ = makeEdit(tr("Oven, at most"), tr("the same"));
     mode_ = makeChoice(tr("Oven mode"));
     for (const OvenMode mode : modes) {

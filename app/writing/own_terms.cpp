@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "recipe/instruction.h"
+#include "recipe/spoken_time.h"
 #include "safety/techniques.h"
 
 namespace rangeline {
@@ -115,6 +116,7 @@ void suggest(Step& step, const OwnTerms& terms, Units units) {
     }
     if (read.timesNamed > 0) {
         step.time = read.step.time;  // also where it is unusual: that is for the cook to judge
+        step.name = withoutClosingTime(step.name);
     }
     if (!usualRange(step.technique, terms) || !fits(step.segments, step.time)) {
         step.segments = std::move(read.step.segments);

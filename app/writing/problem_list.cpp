@@ -1,6 +1,7 @@
 #include "writing/problem_list.h"
 
 #include <QKeyEvent>
+#include <QPainter>
 #include <QStyle>
 
 namespace rangeline {
@@ -10,7 +11,6 @@ ProblemList::ProblemList(QWidget* parent) : QListWidget(parent) {
     setToolTip(tr("Click a line, or press Enter on it, to go there"));
     setWordWrap(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    setVisible(false);
     connect(this, &QListWidget::itemClicked, this,
             [this](QListWidgetItem* line) { go(row(line)); });
 }
@@ -26,16 +26,26 @@ void ProblemList::show(std::vector<Problem> problems) {
         }
     }
     constexpr int most = 4;  // lines; the others are scrolled to
-    const int lines = std::min(count(), most);
+    lines_ = std::max(lines_, std::min(count(), most));
     constexpr double lineHigh = 1.8;  // wrapped ones have room, too
-    setFixedHeight(static_cast<int>(lines * lineHigh * fontMetrics().height()) + 2 * frameWidth());
-    setVisible(count() > 0);
+    setFixedHeight(static_cast<int>(lines_ * lineHigh * fontMetrics().height()) + 2 * frameWidth());
+    viewport()->update();
 }
 
 void ProblemList::go(int row) {
     if (row >= 0 && row < static_cast<int>(problems_.size())) {
         const Problem problem = problems_[static_cast<std::size_t>(row)];
         Q_EMIT wanted(problem);
+    }
+}
+
+void ProblemList::paintEvent(QPaintEvent* event) {
+    QListWidget::paintEvent(event);
+    if (count() == 0) {
+        QPainter painter(viewport());
+        painter.setPen(palette().color(QPalette::PlaceholderText));
+        painter.drawText(viewport()->rect().adjusted(fontMetrics().height() / 2, 0, 0, 0),
+                         Qt::AlignVCenter | Qt::AlignLeft, tr("Nothing is missing."));
     }
 }
 

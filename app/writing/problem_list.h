@@ -7,7 +7,8 @@
 
 namespace rangeline {
 
-/// All problems, one a line; gone while there are none. Clicking one, or Enter, leads to it.
+/// All problems, one a line; as high as it once had to be, so that nothing jumps. Clicking one, or
+/// Enter, leads to it.
 class ProblemList : public QListWidget {
     Q_OBJECT
 
@@ -20,12 +21,14 @@ class ProblemList : public QListWidget {
     void wanted(const rangeline::Problem& problem);
 
   protected:
+    void paintEvent(QPaintEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
     void go(int row);
 
     std::vector<Problem> problems_;
+    int lines_ = 1;  ///< high
 };
 
 }  // namespace rangeline

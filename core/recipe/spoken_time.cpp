@@ -129,16 +129,22 @@ std::optional<DurationRange> rangeOf(const Span& span) {
                          seconds(span.high)};
 }
 
-}  // namespace
+struct Named {
+    DurationRange range;
+    std::size_t begin = 0;  ///< where in the text
+    std::size_t end = 0;
+};
 
-std::vector<DurationRange> timesNamed(std::string_view text) {
-    std::vector<DurationRange> times;
+std::vector<Named> findNamed(std::string_view all) {
+    std::vector<Named> times;
+    std::string_view text = all;
     std::string_view before;
     while (!text.empty()) {
         if (text.front() == '(') {
             text.remove_prefix(1);
             continue;
         }
+        const std::size_t begin = all.size() - text.size();
         if (auto span = takeSpan(text)) {
             takeRest(text, *span);
             if (isEachSide(text)) {
@@ -146,7 +152,7 @@ std::vector<DurationRange> timesNamed(std::string_view text) {
             }
             const auto range = rangeOf(*span);
             if (range && !isOneOf(before, "every after within last first")) {
-                times.push_back(*range);
+                times.push_back({*range, begin, all.size() - text.size()});
             }
             continue;
         }
@@ -154,6 +160,34 @@ std::vector<DurationRange> timesNamed(std::string_view text) {
         dropWord(text);
     }
     return times;
+}
+
+}  // namespace
+
+std::vector<DurationRange> timesNamed(std::string_view text) {
+    std::vector<DurationRange> times;
+    for (const Named& each : findNamed(text)) {
+        times.push_back(each.range);
+    }
+    return times;
+}
+
+std::string_view withoutClosingTime(std::string_view text) {
+    const std::vector<Named> times = findNamed(text);
+    if (times.size() != 1 || !trimmed(text.substr(times[0].end)).empty()) {
+        return text;
+    }
+    std::string_view left = trimmed(text.substr(0, times[0].begin));
+    for (const std::string_view word : {"about", "another", "for"}) {
+        if (left.ends_with(word) && left.size() > word.size() &&
+            left[left.size() - word.size() - 1] == ' ') {
+            left = trimmed(left.substr(0, left.size() - word.size()));
+        }
+    }
+    while (left.ends_with(',')) {
+        left = trimmed(left.substr(0, left.size() - 1));
+    }
+    return left.empty() ? text : left;
 }
 
 }  // namespace rangeline

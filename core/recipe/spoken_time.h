@@ -12,4 +12,8 @@ namespace rangeline {
 /// ("every 10 minutes", "after 5 minutes") are no durations and are left out. At most a week.
 std::vector<DurationRange> timesNamed(std::string_view text);
 
+/// The text without the one time it names, if it ends in it: "Sweat the leeks" of "Sweat the leeks
+/// for about 8 minutes". Otherwise all of it.
+std::string_view withoutClosingTime(std::string_view text);
+
 }  // namespace rangeline

@@ -40,6 +40,17 @@ TEST(SpokenTime, IsFoundHoweverItIsWritten) {
     EXPECT_EQ(timesIn("for 99999 hours"), "");
 }
 
+TEST(SpokenTime, AtTheEndCanBeLeftOff) {
+    EXPECT_EQ(withoutClosingTime("Halve the tomatoes, 6 minutes"), "Halve the tomatoes");
+    EXPECT_EQ(withoutClosingTime("Sweat the leeks for about 8 to 10 minutes"), "Sweat the leeks");
+    EXPECT_EQ(withoutClosingTime("Rest 1 hour and 20 min"), "Rest");
+    for (const std::string_view kept :
+         {"Sear 4 minutes per side", "Fry 5 minutes, until brown", "Fry 2 minutes, then 3 minutes",
+          "Turn every 10 minutes", "10 minutes", "Cut in 12", "Whisk"}) {
+        EXPECT_EQ(withoutClosingTime(kept), kept);
+    }
+}
+
 TEST(SpokenHeat, NamesItsScale) {
     const auto in = [](std::string_view text) {
         std::string all;
