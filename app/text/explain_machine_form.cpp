@@ -38,9 +38,10 @@ const char* keyOf(RequirementKind kind) {
 
 const char* keyOf(RemedyKind kind) {
     constexpr const char* keys[] = {
-        "serve-later",  "open-earlier", "cook-earlier",       "leave-later",  "wait-less",
-        "wait-longer",  "keep-longer",  "plates-wait-longer", "unpin",        "do-ahead",
-        "another-ware", "more-room",    "another-burner",     "another-oven", "another-cook"};
+        "serve-later", "open-earlier",   "cook-earlier", "leave-later",
+        "wait-less",   "wait-longer",    "keep-longer",  "plates-wait-longer",
+        "unpin",       "do-ahead",       "turn-out",     "another-ware",
+        "more-room",   "another-burner", "another-oven", "another-cook"};
     static_assert(std::size(keys) == static_cast<std::size_t>(RemedyKind::AnotherCook) + 1);
     return keys[static_cast<std::size_t>(kind)];
 }

@@ -44,6 +44,9 @@ QString waitName(const Remedy& remedy, const TextContext& context, const QString
 QString equipmentName(const Remedy& remedy, const TextContext& context) {
     const Kitchen& kitchen = context.lesson.kitchen;
     switch (remedy.kind) {
+        case RemedyKind::TurnOut:
+            return Text::tr("turn food out of the %1 as soon as it is done there")
+                .arg(q(at(kitchen.wares, remedy.index).name));
         case RemedyKind::AnotherWare:
             return Text::tr("one more %1").arg(q(at(kitchen.wares, remedy.index).name));
         case RemedyKind::MoreRoom:

@@ -32,6 +32,8 @@ class Arranger : public QDialog {
     /// Returns at once; `done` tells the end.
     void start(ArrangeScope scope, const ArrangeOptions& options = {});
     bool running() const { return running_; }
+    /// What was last arranged, or was to be.
+    ArrangeScope scope() const { return scope_; }
 
     /// Stops; the best plan so far is taken.
     void reject() override;

@@ -253,6 +253,7 @@ void MainWindow::connectArranging() {
         arranger_->start(scope, options);
     };
     connect(actions_.arrange, &QAction::triggered, this, [start] { start(ArrangeScope::All); });
+    connect(reasons_, &Reasons::made, this, [this, start] { start(arranger_->scope()); });
     connect(actions_.arrangeShelf, &QAction::triggered, this,
             [start] { start(ArrangeScope::Shelf); });
     connect(actions_.arrangeClose, &QAction::triggered, this,
@@ -273,7 +274,7 @@ void MainWindow::connectReasons() {
                 notice_->say({});  // it is said where the reasons are given
                 reasons_->explain(lesson, text);
             });
-    connect(reasons_, &Reasons::changed, notice_, &Notice::say);
+    connect(reasons_, &Reasons::refused, notice_, &Notice::say);
 }
 
 void MainWindow::connectPanels() {

@@ -177,11 +177,11 @@ void Reasons::make(const Remedy& remedy) {
     const GestureId gesture = document_.newGesture();
     for (const Edit& edit : remedy.edits) {
         if (const auto fault = document_.apply(withOwnPins(edit), name, gesture)) {
-            Q_EMIT changed(sentence(*fault));
+            Q_EMIT refused(sentence(*fault));
             return;
         }
     }
-    Q_EMIT changed(tr("%1: done. Arrange again to have it planned.").arg(sentenceCase(name)));
+    Q_EMIT made();
 }
 
 }  // namespace rangeline

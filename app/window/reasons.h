@@ -32,8 +32,10 @@ class Reasons : public QFrame {
     void putAway();
 
   Q_SIGNALS:
-    /// One of the changes was made; a sentence.
-    void changed(const QString& text);
+    /// One of the changes was made, so that there is a plan now.
+    void made();
+    /// It could not be made; a sentence.
+    void refused(const QString& text);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

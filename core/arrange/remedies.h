@@ -23,6 +23,7 @@ enum class RemedyKind : std::uint8_t {
     PlatesWaitLonger,  ///< plates wait longer by `by`; index: of Expanded::windows
     Unpin,             ///< index: of Expanded::tasks
     DoAhead,           ///< with all that goes into it; index: of Expanded::tasks, its first batch
+    TurnOut,           ///< food leaves its vessel when it is done; index: of Kitchen::wares
     AnotherWare,       ///< one more; index: of Kitchen::wares
     MoreRoom,          ///< a pool holds one more; index: of Kitchen::pools
     AnotherBurner,     ///< one like the strongest

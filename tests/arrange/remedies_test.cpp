@@ -6,6 +6,7 @@
 
 #include "arrange/verified.h"
 #include "base/random.h"
+#include "model/turn_out.h"
 #include "model/validate.h"
 #include "support/lesson_builder.h"
 #include "support/random_lesson.h"
@@ -53,6 +54,42 @@ TEST(Remedies, OnePanForTwoIsHelpedByAnotherAndByFiveMinutes) {
         EXPECT_TRUE(time->least);
         EXPECT_EQ(time->start, minute(-20));
     }
+}
+
+TEST(Remedies, ThreeThatWaitInOnePanForThePlateAreTurnedOut) {
+    LessonBuilder builder;
+    builder.ware("pan", "saute-pan", 1);
+    Step& plate = builder.step("plate", {hands(5_min)});
+    plate.plates = true;
+    for (const char* id : {"leeks", "mushrooms", "eggs"}) {
+        builder.step(id, {away(10_min)}).wares = {fresh("saute-pan")};
+        builder.uses("plate", id);
+    }
+    const Explanation explanation = explainNotPossible(builder.lesson);
+    ASSERT_EQ(explanation.status, ExplainStatus::Smallest);
+    const std::vector<Remedy> remedies = whatMakesItPossible(builder.lesson, explanation);
+    ASSERT_EQ(remedies.size(), 1U) << "one more pan is not enough for three";
+    EXPECT_EQ(remedies.front().kind, RemedyKind::TurnOut);
+    const Lesson changed = withEdits(builder.lesson, remedies.front());
+    EXPECT_TRUE(changed.servings[0].dish.components[0].steps[1].wares[0].turnedOut);
+    EXPECT_EQ(arrangeVerified(changed).status, ArrangeStatus::Proved);
+}
+
+TEST(Remedies, FoodThatGoesOnInItsPanOrIsKeptHotThereIsNotTurnedOut) {
+    LessonBuilder builder;
+    builder.ware("pan", "saute-pan", 1);
+    builder.step("fry", {away(10_min)}).wares = {fresh("saute-pan")};
+    Step& braise = builder.step("braise", {away(10_min)});
+    braise.wares = {fresh("saute-pan")};
+    braise.wares.front().carriesOn = builder.get("fry").id;
+    braise.after.storage = Storage::HotOnBurner;
+    builder.step("plate", {hands(5_min)}).plates = true;
+    builder.uses("braise", "fry");
+    builder.uses("plate", "braise");
+    EXPECT_FALSE(turnedOut(builder.lesson, "saute-pan"));
+    builder.get("braise").after.storage = Storage::Room;
+    EXPECT_TRUE(turnedOut(builder.lesson, "saute-pan"));
+    EXPECT_FALSE(turnedOut(builder.lesson, "pot"));
 }
 
 TEST(Remedies, ServingLaterMovesTheClockAndNothingElse) {

@@ -94,6 +94,7 @@ class Candidates {
                 add(RemedyKind::AnotherBurner);
                 break;
             case RequirementKind::Wares:
+                add(RemedyKind::TurnOut, requirement.index);
                 add(RemedyKind::AnotherWare, requirement.index);
                 break;
             case RequirementKind::PoolCapacity:

@@ -10,6 +10,7 @@
 #include <functional>
 
 #include "model/done_ahead.h"
+#include "model/turn_out.h"
 
 namespace rangeline::explain {
 namespace {
@@ -95,6 +96,8 @@ class Loosener {
                 return unpin();
             case RemedyKind::DoAhead:
                 return doAhead();
+            case RemedyKind::TurnOut:
+                return turnOut();
             case RemedyKind::AnotherCook:
                 return anotherCook(helperName);
             case RemedyKind::AnotherWare:
@@ -168,6 +171,12 @@ class Loosener {
         auto choices =
             doneAheadWith(lesson_, expanded_, expanded_.tasks[at(candidate_.index)].key.step);
         return choices ? std::vector<Edit>{SetChoices{std::move(*choices)}} : std::vector<Edit>();
+    }
+
+    std::vector<Edit> turnOut() const {
+        auto servings = turnedOut(lesson_, lesson_.kitchen.wares[at(candidate_.index)].kind);
+        return servings ? std::vector<Edit>{SetServings{std::move(*servings)}}
+                        : std::vector<Edit>();
     }
 
     std::vector<Edit> anotherCook(const std::string& name) const {
