@@ -7,6 +7,7 @@
 #include "document/placing.h"
 #include "document/suitable.h"
 #include "document/turn_on.h"
+#include "model/handwork.h"
 
 namespace rangeline {
 namespace {
@@ -18,6 +19,9 @@ class RepairFinder {
 
     std::vector<Repair> run() {
         switch (finding_.code) {
+            case FindingCode::HandworkUnchanged:
+                timeByPiece();
+                return std::move(repairs_);
             case FindingCode::NotPlaced:
                 placeIt();
                 break;
@@ -185,6 +189,29 @@ class RepairFinder {
         }
     }
 
+    void timeByPiece() {
+        const PlacementKey& first = finding_.keys.front();
+        if (finding_.keys.size() > 1) {
+            const Edit edit = SetServings{timedByPiece(finding_.keys)};
+            repairs_.push_back({RepairCode::TimeAllByPiece, first, {}, std::nullopt, edit});
+        }
+        for (const PlacementKey& key : finding_.keys) {
+            const Edit edit = SetServings{timedByPiece({key})};
+            repairs_.push_back({RepairCode::TimeByPiece, key, {}, std::nullopt, edit});
+        }
+    }
+
+    std::vector<Serving> timedByPiece(const std::vector<PlacementKey>& keys) const {
+        std::vector<Serving> servings = state_.lesson().servings;
+        for (const PlacementKey& key : keys) {
+            const Task& task = at(index_.expanded().tasks, index_.nodeOf(key));
+            Serving& serving = at(servings, task.serving);
+            Step& step = at(at(serving.dish.components, task.component).steps, task.step);
+            rangeline::timeByPiece(step, serving.dish.writtenFor);
+        }
+        return servings;
+    }
+
     void pinOff() {
         for (const PlacementKey& key : finding_.keys) {
             if (isPinned(key) && !hasStarted(index_, key)) {
@@ -206,8 +233,9 @@ class RepairFinder {
 }  // namespace
 
 std::vector<Repair> repairsFor(LessonState& state, const Finding& finding) {
-    return finding.severity == Severity::Caution ? std::vector<Repair>()
-                                                 : RepairFinder(state, finding).run();
+    const bool canBeMended =
+        finding.severity != Severity::Caution || finding.code == FindingCode::HandworkUnchanged;
+    return !canBeMended ? std::vector<Repair>() : RepairFinder(state, finding).run();
 }
 
 }  // namespace rangeline

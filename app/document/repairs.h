@@ -1,6 +1,6 @@
 #pragma once
-// Changes that each take one finding away. A repair is offered only if the lesson has fewer
-// collisions with it.
+// Changes that each take one finding away, or a part of it. For a collision a repair is offered
+// only if the lesson has fewer of them with it.
 
 #include <cstdint>
 #include <optional>
@@ -16,6 +16,8 @@ enum class RepairCode : std::uint8_t {
     MoveToFree,      ///< move to the first free place (`at`)
     PinOff,          ///< let arranging move it
     TurnOnOven,      ///< turn the oven on in time, to the first load's setting
+    TimeAllByPiece,  ///< handwork takes longer for more covers: all that the finding names
+    TimeByPiece,     ///< one of it
     PlaceIt          ///< place it where everything it needs is free (`at`)
 };
 
@@ -24,7 +26,7 @@ struct Repair {
     PlacementKey key;        ///< what it changes
     EquipmentRef equipment;  ///< what it uses instead, if any
     std::optional<Instant> at;
-    SetPlacements edit;
+    Edit edit;
 };
 
 /// What could be done about the finding, best first.

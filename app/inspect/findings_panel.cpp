@@ -194,9 +194,8 @@ void FindingsPanel::listRepairs(const GatheredFinding& finding) {
     const bool many = notPlaced && finding.parts.size() > 3;
     for (const Finding& part : many ? std::vector<Finding>() : finding.parts) {
         for (const Repair& repair : repairsFor(document_.state(), part)) {
-            const bool known = std::ranges::any_of(repairs_, [&repair](const Repair& other) {
-                return other.edit.changes == repair.edit.changes;
-            });
+            const bool known = std::ranges::any_of(
+                repairs_, [&repair](const Repair& other) { return other.edit == repair.edit; });
             if (!known) {
                 repairs_.push_back(repair);
             }
@@ -209,15 +208,19 @@ void FindingsPanel::listRepairs(const GatheredFinding& finding) {
         item->setToolTip(0, item->text(0));
     }
     repairList_->setCurrentItem(repairList_->topLevelItem(0));
-    for (QWidget* widget : std::initializer_list<QWidget*>{repairList_, preview_, apply_}) {
-        widget->setVisible(!repairs_.empty());
-    }
+    repairList_->setVisible(!repairs_.empty());
+    apply_->setVisible(!repairs_.empty());
+    preview_->setVisible(std::ranges::any_of(repairs_, [](const Repair& repair) {
+        return std::holds_alternative<SetPlacements>(repair.edit);
+    }));
 }
 
 void FindingsPanel::preview() {
     const int row = repairList_->indexOfTopLevelItem(repairList_->currentItem());
     const bool on = preview_->isChecked() && row >= 0 && row < std::ssize(repairs_);
-    Q_EMIT previewed(on ? repairs_[static_cast<std::size_t>(row)].edit : SetPlacements{});
+    const SetPlacements* moved =
+        on ? std::get_if<SetPlacements>(&repairs_[static_cast<std::size_t>(row)].edit) : nullptr;
+    Q_EMIT previewed(moved != nullptr ? *moved : SetPlacements{});
 }
 
 void FindingsPanel::applyRepair() {

@@ -28,6 +28,10 @@ QString repairText(const Repair& repair, const TextContext& text) {
         case RepairCode::TurnOnOven:
             return at.isEmpty() ? sentenceCase(step)
                                 : Text::tr("%1 at %2").arg(sentenceCase(step), at);
+        case RepairCode::TimeAllByPiece:
+            return Text::tr("Time all of it by the piece");
+        case RepairCode::TimeByPiece:
+            return Text::tr("Time %1 by the piece").arg(step);
         case RepairCode::PlaceIt:
             break;
     }

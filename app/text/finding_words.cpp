@@ -293,6 +293,13 @@ FindingWords wordsOf(FindingCode code) {
                         "as it was written; heating and reducing take about as "
                         "much more or less time (common practice)."),
                     QT_TRANSLATE_NOOP("Finding", "Go by the cue, or take a pan of another size.")};
+        case FindingCode::HandworkUnchanged:
+            return {"handwork-unchanged", QT_TRANSLATE_NOOP("Finding", "Timed for fewer covers"),
+                    QT_TRANSLATE_NOOP("Finding",
+                                      "{all}: timed as for {0} covers, though {1} are served."),
+                    QT_TRANSLATE_NOOP("Finding",
+                                      "Time it by the piece, or change what it takes in the "
+                                      "dish. Then arrange again.")};
         case FindingCode::UnusualDuration:
             return {"unusual-duration", QT_TRANSLATE_NOOP("Finding", "Unusual time"),
                     QT_TRANSLATE_NOOP("Finding",

@@ -15,6 +15,7 @@ void cautionCore(const UseIndex& index, int whole, std::vector<Finding>& finding
 void cautionDepth(const UseIndex& index, int whole, std::vector<Finding>& findings);
 void cautionDuration(const UseIndex& index, int whole, std::vector<Finding>& findings);
 void cautionGuestAllergen(const UseIndex& index, int whole, std::vector<Finding>& findings);
+void cautionHandwork(const UseIndex& index, int whole, std::vector<Finding>& findings);
 // ---- placed ----
 void cautionDanger(const UseIndex& index, int task, std::vector<Finding>& findings);
 void cautionTimeOut(const UseIndex& index, int wait, std::vector<Finding>& findings);

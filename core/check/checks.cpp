@@ -41,6 +41,7 @@ constexpr std::array registry = {
     Check{"core temperature", Subject::Whole, cautionCore},
     Check{"usual duration", Subject::Whole, cautionDuration},
     Check{"depth", Subject::Whole, cautionDepth},
+    Check{"handwork", Subject::Whole, cautionHandwork},
     Check{"guest allergen", Subject::Whole, cautionGuestAllergen},
     Check{"danger", Subject::Task, cautionDanger},
     Check{"time out", Subject::Wait, cautionTimeOut},

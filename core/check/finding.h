@@ -70,10 +70,11 @@ enum class FindingCode : std::uint8_t {
     Danger,                   ///< keys: step; 0: danger text key
     CrossContact,             ///< keys: raw, ready; equipment: the board
     AllergenContact,          ///< keys: with, without; equipment: the ware; 0: allergen key
-    GuestAllergen,    ///< keys: step (or none); 0: allergen, 1: ingredient or step, 2: component
-    DepthChanged,     ///< keys: step; 0: how deep the food lies, per cent of as written
-    UnusualDuration,  ///< keys: step; 0: likely, 1: usual least, 2: usual most, 3: technique
-    AtItsLimit        ///< keys: step; equipment; 0: value, 1: limit
+    GuestAllergen,      ///< keys: step (or none); 0: allergen, 1: ingredient or step, 2: component
+    DepthChanged,       ///< keys: step; 0: how deep the food lies, per cent of as written
+    HandworkUnchanged,  ///< keys: steps; 0: covers as written, 1: covers served
+    UnusualDuration,    ///< keys: step; 0: likely, 1: usual least, 2: usual most, 3: technique
+    AtItsLimit          ///< keys: step; equipment; 0: value, 1: limit
 };
 
 using Figure = std::variant<Duration, Instant, Temperature, Length, std::int64_t, std::string>;

@@ -19,18 +19,28 @@ struct PlacementChange {
 };
 struct SetPlacements {
     std::vector<PlacementChange> changes;
+
+    friend bool operator==(const SetPlacements&, const SetPlacements&) = default;
 };
 struct SetHead {
     Head head;
+
+    friend bool operator==(const SetHead&, const SetHead&) = default;
 };
 struct SetKitchen {
     Kitchen kitchen;
+
+    friend bool operator==(const SetKitchen&, const SetKitchen&) = default;
 };
 struct SetServings {
     std::vector<Serving> servings;
+
+    friend bool operator==(const SetServings&, const SetServings&) = default;
 };
 struct SetChoices {
     Choices choices;
+
+    friend bool operator==(const SetChoices&, const SetChoices&) = default;
 };
 
 using Edit = std::variant<SetPlacements, SetHead, SetKitchen, SetServings, SetChoices>;

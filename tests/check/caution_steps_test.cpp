@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include "check/findings_of.h"
+#include "model/handwork.h"
 
 namespace rangeline::test {
 namespace {
@@ -51,6 +52,46 @@ TEST(CautionDepth, PiecesInOneLayerAndOtherTechniquesDoNotGoByDepth) {
     builder.get("brown").piecesPerCover = Rational(1);
     builder.get("brown").pieceWidth = Length::inches(2);
     EXPECT_THAT(findingsOf(builder.lesson, FindingCode::DepthChanged), IsEmpty());
+}
+
+/// Leeks sliced, dough kneaded and plates laid, written for four covers.
+LessonBuilder handworkFor(int covers) {
+    LessonBuilder builder;
+    builder.step("slice", {hands(6_min)}).technique = "slice";
+    builder.step("knead", {hands(8_min)}).technique = "knead";
+    builder.step("plate", {hands(4_min)}).plates = true;
+    builder.lesson.servings.front().dish.writtenFor = 4;
+    builder.lesson.servings.front().covers = covers;
+    return builder;
+}
+
+TEST(CautionHandwork, NamesWhatTakesLongerForMoreCovers) {
+    const auto found = findingsOf(handworkFor(6).lesson, FindingCode::HandworkUnchanged);
+    ASSERT_THAT(found, SizeIs(1));
+    EXPECT_THAT(found[0].keys, ElementsAre(key("slice"), key("plate")));
+    EXPECT_THAT(found[0].figures, ElementsAre(Figure(std::int64_t{4}), Figure(std::int64_t{6})));
+    EXPECT_THAT(findingsOf(handworkFor(5).lesson, FindingCode::HandworkUnchanged), IsEmpty());
+    EXPECT_THAT(findingsOf(handworkFor(2).lesson, FindingCode::HandworkUnchanged), IsEmpty());
+}
+
+TEST(CautionHandwork, IsGoneOnceItIsTimedByThePiece) {
+    auto builder = handworkFor(8);
+    for (const char* id : {"slice", "plate"}) {
+        timeByPiece(builder.get(id), 4);
+    }
+    EXPECT_THAT(findingsOf(builder.lesson, FindingCode::HandworkUnchanged), IsEmpty());
+    EXPECT_EQ(builder.get("slice").time.likely, Duration::seconds(90));
+    EXPECT_EQ(builder.get("slice").piecesPerCover, Rational(1));
+    const Expanded expanded = expand(builder.lesson);
+    EXPECT_EQ(expanded.tasks[0].time.likely, 12_min);
+}
+
+TEST(CautionHandwork, CountedPiecesKeepTheirNumber) {
+    auto builder = handworkFor(8);
+    builder.get("slice").piecesPerCover = Rational(3);
+    timeByPiece(builder.get("slice"), 4);
+    EXPECT_EQ(builder.get("slice").time.likely, Duration::seconds(30));
+    EXPECT_EQ(builder.get("slice").piecesPerCover, Rational(3));
 }
 
 TEST(CautionDanger, OneForEachDangerOfAStep) {

@@ -63,7 +63,7 @@ TEST(CoversChange, TellsAmountsThatScaleAndLoadsThatArise) {
 
 TEST(CoversChange, TellsWhatArisesOfItOnly) {
     LessonBuilder builder = chops();
-    builder.step("talk", {hands(4_min)});
+    builder.step("talk", {hands(4_min)}).classWatches = true;
     builder.place("sear", -20);
     const CoversChange told = change(builder.lesson, 6);
     EXPECT_THAT(told.arisen, Contains(Field(&Finding::code, FindingCode::NotPlaced)));

@@ -76,7 +76,8 @@ TEST(Repairs, TurnTheOvenOn) {
     const Repair* turnOn = repairOf(repairs, RepairCode::TurnOnOven);
     ASSERT_NE(turnOn, nullptr);
     EXPECT_EQ(turnOn->at, minute(-51));  // ten minutes and half a minute of hands before -40
-    EXPECT_EQ(turnOn->edit.changes.front().placement->oven->setTo, 425_F);
+    const auto& put = std::get<SetPlacements>(turnOn->edit).changes.front();
+    EXPECT_EQ(put.placement->oven->setTo, 425_F);
     EXPECT_TRUE(mends(state, *turnOn, finding));
 }
 
@@ -103,8 +104,29 @@ TEST(Repairs, PinnedThingsAreOnlyUnpinned) {
     ASSERT_EQ(repairs.size(), 2U);
     for (const Repair& repair : repairs) {
         EXPECT_EQ(repair.code, RepairCode::PinOff);
-        EXPECT_FALSE(repair.edit.changes.front().placement->pinned);
+        EXPECT_FALSE(std::get<SetPlacements>(repair.edit).changes.front().placement->pinned);
     }
+}
+
+TEST(Repairs, HandworkIsTimedByThePieceAllOfItOrOne) {
+    LessonBuilder builder;
+    builder.step("slice", {hands(6_min)});
+    builder.step("plate", {hands(4_min)}).plates = true;
+    builder.lesson.servings.front().dish.writtenFor = 4;
+    builder.lesson.servings.front().covers = 8;
+    LessonState state(builder.lesson);
+    const Finding finding = findingOf(state, FindingCode::HandworkUnchanged);
+    const auto repairs = repairsFor(state, finding);
+    ASSERT_EQ(repairs.size(), 3U);
+    EXPECT_EQ(repairs[0].code, RepairCode::TimeAllByPiece);
+    EXPECT_EQ(repairs[2].key, PlacementKey(key("plate")));
+    EXPECT_TRUE(mends(state, repairs[2], finding)) << "of the two one is left";
+    EXPECT_EQ(findingOf(state, FindingCode::HandworkUnchanged).keys.size(), 1U);
+    LessonState other(builder.lesson);
+    EXPECT_TRUE(mends(other, repairs[0], finding));
+    EXPECT_TRUE(std::ranges::none_of(other.findings(), [](const Finding& left) {
+        return left.code == FindingCode::HandworkUnchanged;
+    }));
 }
 
 TEST(Repairs, NoneForCautions) {

@@ -39,16 +39,17 @@ bool isWithoutSteps(FindingCode code) {
 
 bool isAboutTwo(FindingCode code) {
     static const std::set<FindingCode> two{
-        FindingCode::BurnerTwice,    FindingCode::WareTwice,
-        FindingCode::OvenSlotTwice,  FindingCode::OvenTwoTemperatures,
-        FindingCode::OvenTwoModes,   FindingCode::OvenChangedTooFast,
-        FindingCode::DoorOpened,     FindingCode::NotYetWashed,
-        FindingCode::PoolOver,       FindingCode::HandsTwice,
-        FindingCode::WatchesTooMuch, FindingCode::WorksDuringTalk,
-        FindingCode::TooEarlyAfter,  FindingCode::TooLateAfter,
-        FindingCode::KeptTooLong,    FindingCode::OutOfTemperatureTooLong,
-        FindingCode::CrossContact,   FindingCode::AllergenContact,
-        FindingCode::Danger,         FindingCode::NotPlaced};  // gathered from several steps
+        FindingCode::BurnerTwice,      FindingCode::WareTwice,
+        FindingCode::OvenSlotTwice,    FindingCode::OvenTwoTemperatures,
+        FindingCode::OvenTwoModes,     FindingCode::OvenChangedTooFast,
+        FindingCode::DoorOpened,       FindingCode::NotYetWashed,
+        FindingCode::PoolOver,         FindingCode::HandsTwice,
+        FindingCode::WatchesTooMuch,   FindingCode::WorksDuringTalk,
+        FindingCode::TooEarlyAfter,    FindingCode::TooLateAfter,
+        FindingCode::KeptTooLong,      FindingCode::OutOfTemperatureTooLong,
+        FindingCode::CrossContact,     FindingCode::AllergenContact,
+        FindingCode::Danger,           FindingCode::NotPlaced,
+        FindingCode::HandworkUnchanged};  // gathered from several steps
     return two.contains(code);
 }
 
