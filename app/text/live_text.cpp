@@ -201,9 +201,12 @@ QString LiveText::alarm(const live::Timer& timer) const {
 
 QString LiveText::rangLate(const live::Timer& timer) const {
     const Duration late = service_.work(timer.key).rangLate;
-    return late <= live::rangLateFrom
-               ? QString()
-               : Text::tr("rang %1 late").arg(durationText(late, context_.locale));
+    if (late <= live::rangLateFrom) {
+        return {};
+    }
+    constexpr Duration exact = Duration::minutes(10);  // later than that no second counts
+    return Text::tr("rang %1 late")
+        .arg(late < exact ? durationText(late, context_.locale) : minutes(late));
 }
 
 QString LiveText::moved(const live::Moves& moves) const {
