@@ -77,6 +77,8 @@ QWidget* DishOutline::makeButtons() {
     const auto add = [&](const QString& text, auto act) {
         auto* button = new QPushButton(text, box);
         button->setAutoDefault(false);
+        // Narrower than the style would have it, where the window is narrow.
+        button->setMinimumWidth(button->fontMetrics().horizontalAdvance(text + u'M'));
         connect(button, &QPushButton::clicked, this, act);
         line->addWidget(button);
     };

@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <QResizeEvent>
 #include <QStyle>
 
 namespace rangeline {
@@ -25,11 +26,33 @@ void ProblemList::show(std::vector<Problem> problems) {
             addItem(new QListWidgetItem(style()->standardIcon(mark), problem.text));
         }
     }
-    constexpr int most = 4;  // lines; the others are scrolled to
-    lines_ = std::max(lines_, std::min(count(), most));
-    constexpr double lineHigh = 1.8;  // wrapped ones have room, too
-    setFixedHeight(static_cast<int>(lines_ * lineHigh * fontMetrics().height()) + 2 * frameWidth());
+    fit();
     viewport()->update();
+}
+
+void ProblemList::fit() {
+    constexpr int most = 4;  // the others are scrolled to
+    constexpr double oneLine = 1.8;
+    int high = static_cast<int>(oneLine * fontMetrics().height());
+    if (isVisible() && count() > 0) {  // else its width is not known yet
+        high = std::max(high, visualItemRect(item(std::min(count(), most) - 1)).bottom() + 1 -
+                                  visualItemRect(item(0)).top());
+    }
+    high_ = std::max(high_, high);
+    setFixedHeight(high_ + 2 * frameWidth());
+}
+
+void ProblemList::showEvent(QShowEvent* event) {
+    QListWidget::showEvent(event);
+    fit();
+}
+
+void ProblemList::resizeEvent(QResizeEvent* event) {
+    QListWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) {
+        high_ = 0;
+        fit();
+    }
 }
 
 void ProblemList::go(int row) {

@@ -22,13 +22,16 @@ class ProblemList : public QListWidget {
 
   protected:
     void paintEvent(QPaintEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    void fit();
     void go(int row);
 
     std::vector<Problem> problems_;
-    int lines_ = 1;  ///< high
+    int high_ = 0;  ///< once needed at this width
 };
 
 }  // namespace rangeline

@@ -1,5 +1,6 @@
 #include "writing/step_form.h"
 
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "writing/dish_changes.h"
@@ -28,6 +29,11 @@ StepForm::StepForm(Units units, QWidget* parent) : QScrollArea(parent) {
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(tr("The chosen step"));
     setFocusPolicy(Qt::NoFocus);
+}
+
+QSize StepForm::minimumSizeHint() const {
+    const int wide = widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width();
+    return {wide + 2 * frameWidth(), QScrollArea::minimumSizeHint().height()};
 }
 
 void StepForm::setTerms(const OwnTerms& terms) {

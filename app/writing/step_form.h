@@ -26,6 +26,9 @@ class StepForm : public QScrollArea {
     /// What the cooking log says, by step.
     void setLoggings(const std::map<StepId, std::vector<Logging>>& loggings);
 
+    /// Wide enough for its fields: they are scrolled in one direction only.
+    QSize minimumSizeHint() const override;
+
   Q_SIGNALS:
     /// The step as it is to be.
     void edited(const rangeline::Step& step);

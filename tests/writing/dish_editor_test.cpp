@@ -15,6 +15,7 @@
 #include "support/focus_names.h"
 #include "text/words.h"
 #include "writing/dish_changes.h"
+#include "writing/step_form.h"
 
 namespace rangeline::test {
 namespace {
@@ -98,6 +99,16 @@ TEST_F(Editor, TheOnlyComponentGoesByTheNameOfTheDishUntilItHasItsOwn) {
     findNamed<QPushButton>(editor_, "New component")->click();
     write("Winter plate");
     EXPECT_EQ(editor_.dish().components[0].name, "Leek plate");
+}
+
+TEST_F(Editor, ANarrowWindowCutsOffNoField) {
+    type("The next step", "Fry the leeks");
+    editor_.resize(10, 10);
+    editor_.show();
+    QApplication::processEvents();
+    const auto* form = editor_.findChild<StepForm*>();
+    ASSERT_NE(form, nullptr);
+    EXPECT_GE(form->viewport()->width(), form->widget()->minimumSizeHint().width());
 }
 
 TEST_F(Editor, FieldsChangeTheChosenStep) {
