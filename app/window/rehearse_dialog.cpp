@@ -31,9 +31,6 @@ void fill(QTreeWidget& table, const std::vector<Row>& rows, Cells cells) {
         auto* line = new QTreeWidgetItem(&table, {table.property("nothing").toString()});
         line->setFirstColumnSpanned(true);
     }
-    for (int i = 1; i < table.columnCount(); ++i) {
-        table.resizeColumnToContents(i);
-    }
 }
 
 }  // namespace
@@ -111,6 +108,7 @@ QTreeWidget* RehearseDialog::addTable(const QString& title, const QString& name,
     table->setRootIsDecorated(false);
     table->setAlternatingRowColors(true);
     table->setProperty("nothing", nothing);
+    table->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table->header()->setSectionResizeMode(0, QHeaderView::Stretch);
     table->header()->setStretchLastSection(false);
     pages_->addTab(table, title);
