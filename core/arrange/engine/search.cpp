@@ -11,6 +11,7 @@ std::size_t at(int index) {
 }
 
 constexpr std::int64_t restartUnit = 100;   // conflicts
+constexpr Value littleRoom = 4;             // of what it was at first, a part
 constexpr std::int64_t latestFirstFor = 3;  // restarts that follow the latest-first order
 
 /// The i-th (from 1) element of 1 1 2 1 1 2 4 1 1 2 ... (Luby, Sinclair and Zuckerman, 1993).
@@ -66,9 +67,10 @@ std::optional<Literal> Search::decisionFor(const Choice& choice) const {
 /// Tries each of the open literals and names the one after which the group can start latest.
 std::optional<Literal> Search::leavesLatest(const Group& group, const std::vector<Literal>& open) {
     Literal best = open.front();
+    const Value latestPossible = engine_.high(group.start.view);
     Value latest = std::numeric_limits<Value>::min();
     for (const Literal literal : open) {
-        if (open.size() == 1) {
+        if (open.size() == 1 || latest == latestPossible) {
             break;
         }
         const int level = engine_.level();
@@ -102,14 +104,36 @@ std::optional<Literal> Search::bestOfSets(const Group& group) {
     return std::nullopt;
 }
 
+/// Else its place might go to others: something is held up until what stands already, or what
+/// stands already has left it little room. Not asking, and two ways of judging the room, take turns
+/// from restart to restart, since each leads to a plan where the others do not.
+bool Search::isUrgent(std::size_t group) const {
+    const auto turn = restarts_ % 3;
+    if (turn == 0) {
+        return false;
+    }
+    const Group& here = groups_[group];
+    const auto [first, last] = roomAtFirst_[group];
+    const Value low = engine_.low(here.time);
+    const bool hasLittle =
+        turn == 1 ? littleRoom * (engine_.high(here.time) - low) <= last - first : low > first;
+    return hasLittle ||
+           std::ranges::any_of(here.heldUntil, [this](View view) { return engine_.fixed(view); });
+}
+
+/// What is urgent comes before what is not; of either, the latest.
 std::optional<Literal> Search::latestFirst() {
     const Group* latest = nullptr;
-    Value latestTime = std::numeric_limits<Value>::min();
-    for (const Group& group : groups_) {
-        if (relevant(group.start) && !engine_.fixed(group.start.view) &&
-            engine_.high(group.time) > latestTime) {
+    std::pair<bool, Value> latestRank;
+    for (std::size_t i = 0; i < groups_.size(); ++i) {
+        const Group& group = groups_[i];
+        if (!relevant(group.start) || engine_.fixed(group.start.view)) {
+            continue;
+        }
+        const std::pair rank(isUrgent(i), engine_.high(group.time));
+        if (latest == nullptr || rank > latestRank) {
             latest = &group;
-            latestTime = engine_.high(group.time);
+            latestRank = rank;
         }
     }
     if (latest == nullptr) {
@@ -208,6 +232,7 @@ std::optional<Literal> Search::goalDecision(const Goal& goal) {
 
 Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimit) {
     knowNewVariables();
+    knowRoom();
     order_.putBack(engine_.level());
     const std::int64_t stopAt =
         conflictLimit ? conflicts_ + *conflictLimit : std::numeric_limits<std::int64_t>::max();
@@ -248,6 +273,12 @@ Outcome Search::solve(const Goal& goal, std::optional<std::int64_t> conflictLimi
             return Outcome::Interrupted;
         }
         engine_.decide(*decision);
+    }
+}
+
+void Search::knowRoom() {
+    for (std::size_t i = roomAtFirst_.size(); i < groups_.size(); ++i) {
+        roomAtFirst_.emplace_back(engine_.low(groups_[i].time), engine_.high(groups_[i].time));
     }
 }
 

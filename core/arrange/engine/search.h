@@ -22,11 +22,13 @@ struct Choice {
 };
 
 /// Choices that belong together. When a group has the latest `time` left, one literal of each set
-/// is made true, the one that leaves the start latest; then the start is put there.
+/// is made true, the one that leaves the start latest; then the start is put there. What is held up
+/// for something that has its place comes first.
 struct Group {
     TimePoint time;
     Choice start;
     std::vector<std::vector<Literal>> sets;
+    std::vector<View> heldUntil{};  ///< starts at which what it takes is free again
 };
 
 /// What a search aims at: a view to be made small.
@@ -89,6 +91,7 @@ class Search {
     bool refutesAssumptions(const Goal& goal);
     std::optional<Literal> goalDecision(const Goal& goal);
     std::optional<Literal> nextDecision();
+    bool isUrgent(std::size_t group) const;
     std::optional<Literal> latestFirst();
     std::optional<Literal> bestOfSets(const Group& group);
     std::optional<Literal> leavesLatest(const Group& group, const std::vector<Literal>& open);
@@ -100,11 +103,13 @@ class Search {
     bool handleConflict();
     void restart();
     void knowNewVariables();
+    void knowRoom();
 
     Engine& engine_;
     std::vector<Group> groups_;
-    std::vector<Choice> choices_;  ///< all of them
-    std::vector<int> choiceOf_;    ///< by variable, -1: none
+    std::vector<std::pair<Value, Value>> roomAtFirst_;  ///< by group: bounds of its time
+    std::vector<Choice> choices_;                       ///< all of them
+    std::vector<int> choiceOf_;                         ///< by variable, -1: none
     ActivityOrder order_;
     std::vector<std::optional<Value>> saved_;  ///< by variable
     Random random_;

@@ -27,6 +27,17 @@ Value shortestOf(const Formulation& f, const std::vector<int>& tasks) {
     return total;
 }
 
+Value shortestWay(const WashVars& wash) {
+    return std::ranges::min_element(wash.ways, {}, &WashVars::Way::takes)->takes;
+}
+
+/// What surely lies between the end of the chain and the next in its vessel. Nothing where one of
+/// its family may follow unwashed, though its wash may still come late.
+Value leastWashing(const Formulation& f, std::size_t chain) {
+    const bool alone = f.expanded.chains[chain].family < 0;
+    return f.washes[chain] && alone ? shortestWay(*f.washes[chain]) : 0;
+}
+
 /// Chains that can only be in some vessels never hold more than those at once, washing included.
 void addWaresTogether(Formulation& f) {
     std::vector<std::vector<int>> sets;
@@ -46,19 +57,23 @@ void addWaresTogether(Formulation& f) {
                 continue;
             }
             const Taken& taken = f.chainTaken[c];
-            held.push_back({taken.begin, taken.end, 1, f.yes()});
-            energy.push_back(
-                {taken.begin, taken.end, shortestOf(f, f.expanded.chains[c].tasks), f.yes()});
+            const Value used = shortestOf(f, f.expanded.chains[c].tasks);
+            const Value washing = leastWashing(f, c);
+            const TimePoint clean{taken.end.view, taken.end.offset + washing};
+            const Literal asked = f.asked(RequirementKind::Wash, static_cast<int>(c));
+            if (f.engine.isTrue(asked)) {
+                held.push_back({taken.begin, clean, 1, f.yes()});
+                energy.push_back({taken.begin, clean, used + washing, f.yes()});
+            } else {
+                held.push_back({taken.begin, taken.end, 1, f.yes()});
+                held.push_back({taken.end, clean, 1, asked});
+                energy.push_back({taken.begin, taken.end, used, f.yes()});
+                energy.push_back({taken.end, clean, washing, asked});
+            }
             if (f.washes[c]) {
                 const WashVars& wash = *f.washes[c];
-                Value takes = wash.ways.front().takes;
-                for (const WashVars::Way& way : wash.ways) {
-                    takes = std::min(takes, way.takes);
-                }
-                const Literal washed =
-                    f.both(wash.presence, f.asked(RequirementKind::Wash, static_cast<int>(c)));
-                held.push_back({taken.end, {wash.start, takes}, 1, washed});
-                energy.push_back({taken.end, {wash.start, takes}, takes, washed});
+                held.push_back(
+                    {clean, {wash.start, shortestWay(wash)}, 1, f.both(wash.presence, asked)});
             }
         }
         const auto capacity = static_cast<Value>(set.size());

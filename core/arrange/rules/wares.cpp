@@ -19,6 +19,7 @@ class WareRules {
     void add() {
         for (const Chain& chain : f_.expanded.chains) {
             f_.chainTaken.push_back(f_.taken(chain.span, chain.tasks));
+            tellWhatIsHeld(chain);
             f_.wareOfChain.push_back(candidates(chain));
             f_.washes.emplace_back();
             if (f_.wareOfChain.back().units.empty()) {
@@ -55,6 +56,19 @@ class WareRules {
             return pinned->wares[at(chain.key.spot)];
         }
         return std::nullopt;
+    }
+
+    /// From each of its tasks until the next and until its food is used.
+    void tellWhatIsHeld(const Chain& chain) {
+        for (std::size_t i = 0; i < chain.tasks.size(); ++i) {
+            std::vector<engine::View>& held = f_.groups[at(chain.tasks[i])].heldUntil;
+            for (std::size_t next = i + 1; next < chain.tasks.size(); ++next) {
+                held.push_back(f_.startOf(chain.tasks[next]).view);
+            }
+            for (const int user : chain.span.untilStartOf) {
+                held.push_back(f_.startOf(user).view);
+            }
+        }
     }
 
     UnitChoice candidates(const Chain& chain) const {
