@@ -95,9 +95,10 @@ void MainWindow::buildCentre() {
     notice_ = new Notice(lesson);
     timeline_ = new TimelineView(document_, lesson);
     reasons_ = new Reasons(document_, locale_, lesson);
-    column->addWidget(notice_);
-    column->addWidget(reasons_);
+    // What is said comes below, so that the timeline stays where it is looked at.
     column->addWidget(timeline_, 1);
+    column->addWidget(reasons_);
+    column->addWidget(notice_);
     pages_->addWidget(empty_);
     pages_->addWidget(lesson);
 }

@@ -55,7 +55,7 @@ class MainWindow : public QMainWindow {
     void openUsual();
     /// Shows a lesson that has changes its file does not have yet; an empty path: it has no file.
     void goOnWith(Lesson lesson, const QString& path);
-    /// A sentence above the timeline that stays until it is put away.
+    /// A sentence below the timeline that stays until it is put away.
     void say(const QString& text);
 
   Q_SIGNALS:

@@ -6,7 +6,7 @@ class QLabel;
 
 namespace rangeline {
 
-/// A sentence above the timeline that stays until it is read and put away.
+/// A sentence below the timeline that stays until it is read and put away.
 class Notice : public QFrame {
     Q_OBJECT
 

@@ -1,5 +1,5 @@
 #pragma once
-// Why nothing can be arranged, and what would help, above the timeline. What would help can be done
+// Why nothing can be arranged, and what would help, below the timeline. What would help can be done
 // with one button and taken back like any other change.
 
 #include <QFrame>
