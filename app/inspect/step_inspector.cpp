@@ -190,6 +190,16 @@ void StepInspector::showSpare() {
     if (spare == analysis.spares.end()) {
         return;
     }
+    const bool collides = std::ranges::any_of(document_.findings(), [this](const Finding& finding) {
+        return finding.severity == Severity::Collision &&
+               std::ranges::count(finding.keys, *key_) > 0;
+    });
+    if (collides) {
+        spare_->setText(
+            tr("It collides: until what Findings says is mended, there are no minutes "
+               "to spare to speak of."));
+        return;
+    }
     const QString why = holdText(*spare, analysis, text);
     const QString much = sentenceCase(spareText(spare->spare, locale_));
     spare_->setText(why.isEmpty() ? much + u'.' : tr("%1, %2.").arg(much, why));

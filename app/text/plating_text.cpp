@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <set>
 
 namespace rangeline {
 
@@ -151,11 +152,14 @@ QString spareText(Duration spare, const QLocale& locale) {
 QString holdText(const Spare& spare, const PlatingAnalysis& analysis, const TextContext& context) {
     const HoldWords words(spare, analysis, context);
     QStringList parts;
+    std::set<int> named;
     for (const Hold& hold : spare.holds) {
         // The end of the lesson says nothing where there is a nearer reason.
         const bool far = hold.by == HeldBy::Deadline && hold.window < 0 && spare.holds.size() > 1;
         const QString text = words.of(hold);
-        if (!far && parts.size() < 2 && !parts.contains(text)) {
+        // Held up for two reasons by the same step: one will do.
+        const bool again = hold.next >= 0 && !named.insert(hold.next).second;
+        if (!far && !again && parts.size() < 2 && !parts.contains(text)) {
             parts << text;
         }
     }

@@ -59,6 +59,25 @@ TEST_F(Panels, StartButtonsMoveByTheGrainEachAStepOfUndo) {
     EXPECT_EQ(placed("sear").start, minute(-30));
 }
 
+TEST_F(Panels, AStepThatCollidesHasNoMinutesToSpareToSpeakOf) {
+    LessonBuilder builder = smallKitchen();
+    builder.place("garnish", -22);  // ann sears until -20
+    assign(builder.lesson.placements.at(key("garnish")), "ann");
+    open(builder.lesson);
+    StepInspector inspector(document_, locale_);
+    const auto says = [&](const QString& words) {
+        const auto labels = inspector.findChildren<QLabel*>();
+        return std::ranges::any_of(
+            labels, [&](const QLabel* label) { return label->text().contains(words); });
+    };
+    inspector.setKey(key("garnish"));
+    EXPECT_TRUE(says("It collides"));
+    Placement later = placed("garnish");
+    later.start = minute(-15);
+    ASSERT_FALSE(document_.apply(SetPlacements{{{key("garnish"), later}}}, "move"));
+    EXPECT_FALSE(says("It collides"));
+}
+
 TEST_F(Panels, AnotherPanIsChosenFromTheList) {
     open(smallKitchen().lesson);
     StepInspector inspector(document_, locale_);
