@@ -49,7 +49,7 @@ QString amountLine(const AmountChange& change, const TextContext& after) {
                                                     : line;
 }
 
-QString loadsText(const Loads& loads, const QLocale& locale) {
+QString loadsText(const StepLoads& loads, const QLocale& locale) {
     const QString time = durationText(loads.time, locale);
     return loads.count == 1
                ? time
@@ -95,7 +95,7 @@ QStringList findingLines(const CoversChange& change, const TextContext& after) {
     return lines;
 }
 
-QJsonObject toMachine(const Loads& loads) {
+QJsonObject toMachine(const StepLoads& loads) {
     return {{"loads", loads.count}, {"seconds", static_cast<qint64>(loads.time.inSeconds())}};
 }
 

@@ -114,26 +114,31 @@ void OrderGraph::staysEmpty(const Taken& taken, const Reason& reason) {
     }
 }
 
+/// What the others take at the moment of one that takes nothing itself.
+std::int64_t OrderGraph::amountAround(const Taken& taken, std::span<const Taken> others) {
+    std::int64_t amount = 0;
+    for (const Taken& other : others) {
+        const bool around = other.interval.begin < taken.interval.begin &&
+                            taken.interval.begin < other.interval.end;
+        amount += around ? other.amount : 0;
+    }
+    return amount;
+}
+
 /// Food that is used at once takes nothing as placed, but would if its use slipped. It has a place
 /// in the order like everything else, except where there is no room for it now.
 void OrderGraph::withinCapacity(std::vector<Taken> takens, std::int64_t capacity,
                                 const Reason& reason) {
     std::ranges::stable_sort(takens, std::less<>(), &Taken::interval);
-    std::erase_if(takens, [&](const Taken& taken) {
-        if (!taken.interval.empty()) {
-            return false;
-        }
-        std::int64_t beside = taken.amount;
-        for (const Taken& other : takens) {
-            const bool around = other.interval.begin < taken.interval.begin &&
-                                taken.interval.begin < other.interval.end;
-            beside += around ? other.amount : 0;
-        }
-        if (beside > capacity) {
+    std::vector<Taken> ordered;
+    for (const Taken& taken : takens) {
+        if (taken.interval.empty() && taken.amount + amountAround(taken, takens) > capacity) {
             staysEmpty(taken, reason);
+        } else {
+            ordered.push_back(taken);
         }
-        return beside > capacity;
-    });
+    }
+    takens = std::move(ordered);
     for (std::size_t i = 0; i < takens.size(); ++i) {
         takens[i].turn = static_cast<int>(i);
         afterWhatMakesRoom(std::span(takens).first(i), takens[i], capacity, reason);

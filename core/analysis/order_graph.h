@@ -4,6 +4,7 @@
 // on every piece of equipment and for every cook as placed.
 
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "analysis/critical_path.h"
@@ -82,6 +83,7 @@ class OrderGraph {
     void afterWhatMakesRoom(std::span<const Taken> before, const Taken& then, std::int64_t capacity,
                             const Reason& reason);
     void staysEmpty(const Taken& taken, const Reason& reason);
+    static std::int64_t amountAround(const Taken& taken, std::span<const Taken> others);
 
     void addWaits();
     void addLeast(const Wait& wait, const Reason& reason);

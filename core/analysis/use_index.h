@@ -152,6 +152,7 @@ class UseIndex {
     void readNode(int node, TouchedSubjects& touched);
     void touch(int task, TouchedSubjects& touched) const;
     void touchWaits(int task, TouchedSubjects& touched) const;
+    void touchWaitsOfMakers(int task, TouchedSubjects& touched) const;
 
     const Lesson* lesson_;
     const Expanded* expanded_;

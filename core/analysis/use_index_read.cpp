@@ -277,9 +277,32 @@ void UseIndex::readUses(int task, TouchedSubjects& touched) {
     }
 }
 
+/// The waits for what goes into the makers of what the task uses: whether a clock ends with one of
+/// them depends on whether the food goes further.
+void UseIndex::touchWaitsOfMakers(int task, TouchedSubjects& touched) const {
+    const auto isUser = [](const Wait& wait, int user) {
+        return wait.origin == WaitOrigin::Uses &&
+               std::ranges::find(wait.to.tasks, user) != wait.to.tasks.end();
+    };
+    for (const int number : touches_.of(task).waits) {
+        const Wait& wait = at(expanded_->waits, number);
+        if (!isUser(wait, task)) {
+            continue;
+        }
+        for (const int maker : wait.from.tasks) {
+            for (const int earlier : touches_.of(maker).waits) {
+                if (isUser(at(expanded_->waits, earlier), maker)) {
+                    touched.add(Subject::Wait, earlier);
+                }
+            }
+        }
+    }
+}
+
 /// Also those of the steps that take the food further without heating it: how long it has been out
 /// by then changes with it.
 void UseIndex::touchWaits(int task, TouchedSubjects& touched) const {
+    touchWaitsOfMakers(task, touched);
     std::set<int> seen{task};
     std::vector<int> open{task};
     while (!open.empty()) {

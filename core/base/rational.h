@@ -6,7 +6,8 @@
 
 namespace rangeline {
 
-/// A fraction in lowest terms with a positive denominator.
+/// A fraction in lowest terms with a positive denominator, both of 64 bits. Reckoning is exact as
+/// long as the result has such terms, and else as near to it as they allow.
 class Rational {
   public:
     constexpr Rational() = default;

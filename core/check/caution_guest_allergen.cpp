@@ -2,6 +2,7 @@
 // of their component's ingredients does.
 
 #include <algorithm>
+#include <iterator>
 #include <span>
 
 #include "check/cautions.h"
@@ -13,14 +14,14 @@ namespace {
 
 using Keys = std::vector<std::string>;
 
-/// The first of `contained` that one of the guests must not eat; null if none.
-const std::string* avoidedAmong(const Keys& contained, const Keys& guests) {
-    const auto avoided = [&](const std::string& key) {
+/// Those of `contained` that one of the guests must not eat.
+Keys avoidedAmong(const Keys& contained, const Keys& guests) {
+    Keys avoided;
+    std::ranges::copy_if(contained, std::back_inserter(avoided), [&](const std::string& key) {
         return std::ranges::any_of(
             guests, [&](const std::string& guest) { return allergenCovers(guest, key); });
-    };
-    const auto found = std::ranges::find_if(contained, avoided);
-    return found == contained.end() ? nullptr : &*found;
+    });
+    return avoided;
 }
 
 bool anyIngredientHas(const Component& component, const std::string& allergen) {
@@ -40,14 +41,15 @@ void judge(const Component& component, const Keys& guests, std::vector<Finding>&
                             {allergen, name, component.name}});
     };
     for (const Ingredient& ingredient : component.ingredients) {
-        if (const std::string* allergen = avoidedAmong(ingredient.allergens, guests)) {
-            add({}, *allergen, ingredient.name);
+        for (const std::string& allergen : avoidedAmong(ingredient.allergens, guests)) {
+            add({}, allergen, ingredient.name);
         }
     }
     for (const Step& step : component.steps) {
-        const std::string* allergen = avoidedAmong(step.hazards.allergens, guests);
-        if (allergen != nullptr && !anyIngredientHas(component, *allergen)) {
-            add({StepKey{step.id, 0, 0}}, *allergen, step.name);
+        for (const std::string& allergen : avoidedAmong(step.hazards.allergens, guests)) {
+            if (!anyIngredientHas(component, allergen)) {
+                add({StepKey{step.id, 0, 0}}, allergen, step.name);
+            }
         }
     }
 }

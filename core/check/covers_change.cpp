@@ -39,11 +39,11 @@ void addAmounts(const Serving& before, const Serving& after, int serving,
 }
 
 /// By step, in one group.
-std::map<StepId, Loads> loadsOf(const Expanded& expanded) {
-    std::map<StepId, Loads> loads;
+std::map<StepId, StepLoads> loadsOf(const Expanded& expanded) {
+    std::map<StepId, StepLoads> loads;
     for (const Task& task : expanded.tasks) {
         if (task.key.group == 0) {
-            Loads& of = loads[task.key.step];
+            StepLoads& of = loads[task.key.step];
             ++of.count;
             of.time = of.time + task.time.likely;
         }

@@ -26,17 +26,17 @@ struct AmountChange {
 };
 
 /// All loads of a step for one group.
-struct Loads {
+struct StepLoads {
     int count = 0;
     Duration time;  ///< the likely times of all loads together, at pace 1
 
-    friend bool operator==(const Loads&, const Loads&) = default;
+    friend bool operator==(const StepLoads&, const StepLoads&) = default;
 };
 
 struct LoadsChange {
     int task = 0;  ///< the first of the step after the change
-    Loads before;
-    Loads after;
+    StepLoads before;
+    StepLoads after;
 };
 
 struct CoversChange {

@@ -56,7 +56,9 @@ void checkCrew(const UseIndex& index, int task, std::vector<Finding>& findings) 
     for (const Share& share : placed.placement->hands) {
         cooks.insert(share.cook);
     }
-    const std::int64_t needed = index.step(task).cooks;
+    // Who is named twice cannot be in two places.
+    const std::int64_t needed =
+        std::max<std::int64_t>(index.step(task).cooks, std::ssize(placed.placement->hands));
     if (std::ssize(cooks) < needed) {
         findings.push_back(collision(FindingCode::TooFewHands, {index.keyOf(task)}, {},
                                      placed.interval,

@@ -98,15 +98,25 @@ class OutSince {
         }
         for (const int number : index_.touches().of(task).waits) {
             if (isUse(number) && contains(wait(number).to.tasks, task) &&
-                maker(number).after.storage == Storage::Room &&
                 arePlaced(wait(number).from.tasks)) {
-                const auto before = of(firstToEnd(index_, wait(number).from.tasks));
+                const auto before = sinceTaken(number, task);
                 if (before && (!first || before->since < first->since)) {
                     first = before;
                 }
             }
         }
         return first;
+    }
+
+    /// Food that waited at room temperature has been out before; from the cold or the hot it is out
+    /// once the task takes it up.
+    std::optional<Found> sinceTaken(int number, int task) {
+        std::optional<Found> before = of(firstToEnd(index_, wait(number).from.tasks));
+        if (before && maker(number).after.storage != Storage::Room) {
+            const bool hot = maker(number).after.storage != Storage::Cold;
+            before = Found{index_.placed(task).interval.begin, task, hot};
+        }
+        return before;
     }
 
     const UseIndex& index_;

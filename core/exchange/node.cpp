@@ -97,7 +97,7 @@ std::int64_t Node::hundredths() const {
 }
 
 QJsonArray Node::array() const {
-    constexpr qsizetype longest = 20'000;
+    constexpr qsizetype longest = 50'000;
     if (!value_.isArray()) {
         wrongType("a list");
         return {};

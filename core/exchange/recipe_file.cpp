@@ -1,6 +1,7 @@
 #include "exchange/recipe_file.h"
 
 #include "exchange/json_out.h"
+#include "model/loads.h"
 #include "model/quantity_text.h"
 #include "model/scaled_amount.h"
 
@@ -44,6 +45,16 @@ std::string heatText(const Step& step, Units units) {
     return burner == nullptr || burner->level.empty() ? std::string() : burner->level + " heat";
 }
 
+/// The step as it takes for so many covers: a time for each piece is one for all of them.
+Step served(Step step, int covers) {
+    if (step.timePer == TimePer::Piece) {
+        const std::int64_t pieces = piecesFor(step, covers);
+        step.time = {step.time.shortest * pieces, step.time.likely * pieces,
+                     step.time.longest * pieces};
+    }
+    return step;
+}
+
 Json stepOf(const Step& step, Units units) {
     std::string text = withNote(step.name, ", ", heatText(step, units));
     text = withNote(std::move(text), ", ", step.cue);
@@ -54,15 +65,15 @@ Json stepOf(const Step& step, Units units) {
         {"@type", Json("HowToStep")}, {"name", Json(step.name)}, {"text", Json(text + '.')}});
 }
 
-Json::Array instructionsOf(const Dish& dish, Units units) {
+Json::Array instructionsOf(const Serving& serving, Units units) {
     Json::Array sections;
-    for (const Component& component : dish.components) {
+    for (const Component& component : serving.dish.components) {
         if (component.steps.empty()) {
             continue;
         }
         Json::Array steps;
         for (const Step& step : component.steps) {
-            steps.push_back(stepOf(step, units));
+            steps.push_back(stepOf(served(step, serving.covers), units));
         }
         sections.push_back(Json(Json::Object{{"@type", Json("HowToSection")},
                                              {"name", Json(component.name)},
@@ -96,7 +107,8 @@ Json::Object recipeOf(const Serving& serving, Units units) {
         for (const Ingredient& ingredient : component.ingredients) {
             ingredients.push_back(Json(lineOf(ingredient, serving)));
         }
-        for (const Step& step : component.steps) {
+        for (const Step& each : component.steps) {
+            const Step step = served(each, serving.covers);
             hands += handsOf(step);
             rest += step.time.likely - handsOf(step);
         }
@@ -110,7 +122,7 @@ Json::Object recipeOf(const Serving& serving, Units units) {
         recipe.emplace_back("description", Json(serving.dish.perCover));
     }
     recipe.emplace_back("recipeIngredient", Json(std::move(ingredients)));
-    recipe.emplace_back("recipeInstructions", Json(instructionsOf(serving.dish, units)));
+    recipe.emplace_back("recipeInstructions", Json(instructionsOf(serving, units)));
     return recipe;
 }
 

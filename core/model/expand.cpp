@@ -19,6 +19,9 @@ DurationRange timesPieces(const DurationRange& range, int pieces) {
 
 /// The step's segments at the likely time: the stretching one takes what the others leave.
 void layOutSegments(const Step& step, Task& task) {
+    if (step.isEvent()) {
+        return;
+    }
     task.segments = step.segments;
     if (task.segments.empty() && task.time.likely > Duration()) {
         task.segments = {{Attention::Away, task.time.likely, true}};

@@ -26,12 +26,16 @@ void Expander::storedChains(const StepId& id, const std::vector<WareSpot>& wares
     }
 }
 
+/// Whether the ware that the step before used is there to go on in.
+bool Expander::goesOn(const WareNeed& need) const {
+    const auto& from = need.carriesOn;
+    return from && (stored_.contains(*from) || (exists(*from) && !swappedIn(*from)));
+}
+
 int Expander::spotOf(const Step& step, std::size_t need, int copy) const {
     int spot = copy;
     for (std::size_t i = 0; i < need; ++i) {
-        const auto& from = step.wares[i].carriesOn;
-        const bool fresh = !from || (!exists(*from) && !stored_.contains(*from));
-        spot += fresh ? step.wares[i].count : 0;
+        spot += goesOn(step.wares[i]) ? 0 : step.wares[i].count;
     }
     return spot;
 }
@@ -65,6 +69,8 @@ void Expander::continueChain(int chain, int task, const WareNeed& wanted) {
     const WareNeed need =
         loads_.needOf(step(load.key.step), wanted, covers, load.pieces, load.batches);
     continued.tasks.push_back(task);
+    turnedOut_.resize(result_.chains.size());
+    turnedOut_[static_cast<std::size_t>(chain)].push_back(wanted.turnedOut);
     continued.leastWidth = std::max(continued.leastWidth, need.leastWidth);
     if (need.leastMillilitres) {
         continued.leastMillilitres =
@@ -103,8 +109,7 @@ void Expander::carryOn(const StepId& id, std::size_t need, int group) {
 }
 
 void Expander::chainsOfNeed(const StepId& id, std::size_t need, int group) {
-    const auto& from = step(id).wares[need].carriesOn;
-    if (from && (stored_.contains(*from) || (exists(*from) && !swappedIn(*from)))) {
+    if (goesOn(step(id).wares[need])) {
         carryOn(id, need, group);
     } else {
         startFresh(id, need, group);
@@ -176,24 +181,20 @@ std::vector<int> Expander::usersOf(const StepId& id, int batch, int group) const
     return tasks;
 }
 
-namespace {
-
-bool turnsOut(const Step& step, const std::string& kind) {
-    return std::ranges::any_of(
-        step.wares, [&](const WareNeed& need) { return need.kind == kind && need.turnedOut; });
-}
-
-}  // namespace
-
 /// Who takes the food that is still in the ware: what was turned out on the way does not count.
-std::vector<int> Expander::usersOfChain(const Chain& chain) const {
+std::vector<int> Expander::usersOfChain(std::size_t number) const {
+    const Chain& chain = result_.chains[number];
     std::vector<int> users;
     if (chain.span.begin == SpanBegin::Opening) {
-        users = usersOf(chain.key.after.step, 0, chain.group);
+        const StepId& id = chain.key.after.step;
+        for (int batch = 0; batch < (exists(id) ? batchCount(id) : 1); ++batch) {
+            const std::vector<int> own = usersOf(id, batch, chain.group);
+            users.insert(users.end(), own.begin(), own.end());
+        }
     }
-    for (const int index : chain.tasks) {
-        const Task& task = result_.tasks[static_cast<std::size_t>(index)];
-        if (turnsOut(stepOf(lesson_, task), chain.kind)) {
+    for (std::size_t i = 0; i < chain.tasks.size(); ++i) {
+        const Task& task = result_.tasks[static_cast<std::size_t>(chain.tasks[i])];
+        if (turnedOut_[number][i]) {
             users.clear();
         } else if (!swappedIn(task.key.step)) {
             const std::vector<int> own = usersOf(task.key.step, task.key.batch, chain.group);
@@ -208,12 +209,11 @@ std::vector<int> Expander::usersOfChain(const Chain& chain) const {
 }
 
 void Expander::endChains() {
-    for (Chain& chain : result_.chains) {
-        const bool out =
-            !chain.tasks.empty() &&
-            turnsOut(stepOf(lesson_, result_.tasks[static_cast<std::size_t>(chain.tasks.back())]),
-                     chain.kind);
-        chain.span.untilStartOf = out ? std::vector<int>() : usersOfChain(chain);
+    turnedOut_.resize(result_.chains.size());
+    for (std::size_t number = 0; number < result_.chains.size(); ++number) {
+        Chain& chain = result_.chains[number];
+        const bool out = !chain.tasks.empty() && turnedOut_[number].back();
+        chain.span.untilStartOf = out ? std::vector<int>() : usersOfChain(number);
         chain.span.endOf = chain.tasks.empty() ? -1 : chain.tasks.back();
     }
 }
@@ -239,25 +239,42 @@ bool Expander::extendBurnerHolds(int task, const BurnerHeat& heat) {
     if (!heat.staysOnHeat) {
         return false;
     }
-    const std::vector<int> chains = heatChains(task, false);
-    if (chains.empty()) {
+    const int before = stoodOnHeatBefore(task);
+    if (before < 0) {
         return false;
     }
-    const auto& tasks = result_.chains[static_cast<std::size_t>(chains.front())].tasks;
-    const auto self = std::ranges::find(tasks, task);
-    if (self == tasks.begin() || taskHolds_[static_cast<std::size_t>(*(self - 1))].empty()) {
-        return false;
-    }
-    for (const int hold : taskHolds_[static_cast<std::size_t>(*(self - 1))]) {
+    for (const int hold : taskHolds_[static_cast<std::size_t>(before)]) {
         result_.burnerHolds[static_cast<std::size_t>(hold)].tasks.push_back(task);
         result_.burnerHolds[static_cast<std::size_t>(hold)].span.endOf = task;
         taskHolds_[static_cast<std::size_t>(task)].push_back(hold);
     }
-    const auto& before = result_.tasks[static_cast<std::size_t>(*(self - 1))].segments;
-    if (!before.empty() && before.back().attention == Attention::Watch) {
-        result_.watchedWaits.push_back({*(self - 1), task});
+    const auto& segments = result_.tasks[static_cast<std::size_t>(before)].segments;
+    if (!segments.empty() && segments.back().attention == Attention::Watch) {
+        result_.watchedWaits.push_back({before, task});
     }
     return true;
+}
+
+/// The task before it in the first of its vessels that was on the heat; -1: none was.
+int Expander::stoodOnHeatBefore(int task) const {
+    for (const int chain : heatChains(task, false)) {
+        const auto& tasks = result_.chains[static_cast<std::size_t>(chain)].tasks;
+        const auto self = std::ranges::find(tasks, task);
+        if (self != tasks.begin() && !taskHolds_[static_cast<std::size_t>(*(self - 1))].empty()) {
+            return *(self - 1);
+        }
+    }
+    return -1;
+}
+
+/// Whether the pan is on its burner still when one of them goes on in it.
+bool Expander::staysOnHeatFor(int task, const std::vector<int>& users) const {
+    const auto& holds = taskHolds_[static_cast<std::size_t>(task)];
+    return std::ranges::any_of(users, [&](int user) {
+        return std::ranges::any_of(taskHolds_[static_cast<std::size_t>(user)], [&](int hold) {
+            return std::ranges::find(holds, hold) != holds.end();
+        });
+    });
 }
 
 void Expander::burnerHolds(int task, const BurnerHeat& heat) {
@@ -291,7 +308,7 @@ void Expander::keptHot(int task) {
     if (span.untilStartOf.empty() || swappedIn(made.key.step)) {
         return;
     }
-    if (after.storage == Storage::HotOnBurner) {
+    if (after.storage == Storage::HotOnBurner && !staysOnHeatFor(task, span.untilStartOf)) {
         result_.burnerHolds.push_back(
             {{}, task, 0, true, heatChains(task, false), span, made.key.group});
     } else if (after.storage == Storage::HotInOven) {
@@ -326,6 +343,8 @@ void Expander::makeHeat() {
                                          {SpanBegin::TaskStart, task, task, {}},
                                          result_.tasks[static_cast<std::size_t>(task)].key.group});
         }
+    }
+    for (int task = 0; task < static_cast<int>(result_.tasks.size()); ++task) {
         keptHot(task);
     }
 }

@@ -104,13 +104,23 @@ void Expander::makeWaits() {
     }
 }
 
+/// Whether its first steps are done by the serving because those that wait for them are.
+bool Expander::isBeforeWhatIsServed(const Wait& wait) const {
+    const bool bySomethingLater = wait.from.end == StepEnd::End && wait.least &&
+                                  *wait.least >= Duration() && !wait.to.tasks.empty();
+    return bySomethingLater && std::ranges::all_of(wait.to.tasks, [this](int task) {
+               return !stepOf(lesson_, result_.tasks[static_cast<std::size_t>(task)]).afterServing;
+           });
+}
+
 void Expander::makeWindows() {
     const Head& head = lesson_.head;
     std::vector<bool> leads(result_.tasks.size(), false);
     for (const Wait& wait : result_.waits) {
-        for (const int task : wait.from.tasks) {
-            leads[static_cast<std::size_t>(task)] =
-                leads[static_cast<std::size_t>(task)] || wait.least.has_value();
+        if (isBeforeWhatIsServed(wait)) {
+            for (const int task : wait.from.tasks) {
+                leads[static_cast<std::size_t>(task)] = true;
+            }
         }
     }
     const auto add = [this](int task, StepEnd end, std::optional<Instant> earliest,

@@ -19,6 +19,7 @@ class Expander {
     void makeHeat();
     void makePools();
     void makeWaits();
+    bool isBeforeWhatIsServed(const Wait& wait) const;
     void makeWindows();
     Expanded take() { return std::move(result_); }
 
@@ -48,14 +49,17 @@ class Expander {
     void chainsOfNeed(const StepId& id, std::size_t need, int group);
     void carryOn(const StepId& id, std::size_t need, int group);
     void startFresh(const StepId& id, std::size_t need, int group);
+    bool goesOn(const WareNeed& need) const;
     int spotOf(const Step& step, std::size_t need, int copy) const;
     void continueChain(int chain, int task, const WareNeed& wanted);
     void endChains();
     std::vector<int> usersOf(const StepId& id, int batch, int group) const;
-    std::vector<int> usersOfChain(const Chain& chain) const;
+    std::vector<int> usersOfChain(std::size_t number) const;
     std::vector<int> heatChains(int task, bool oven) const;
 
     void burnerHolds(int task, const BurnerHeat& heat);
+    int stoodOnHeatBefore(int task) const;
+    bool staysOnHeatFor(int task, const std::vector<int>& users) const;
     bool extendBurnerHolds(int task, const BurnerHeat& heat);
     void keptHot(int task);
     void addUse(const StepId& user, const Use& use, int group);
@@ -72,6 +76,7 @@ class Expander {
     std::unordered_map<StepId, std::vector<Use>> users_;                ///< who uses a step's food
     std::vector<bool> chained_;  ///< by group * steps: chains made
     std::unordered_map<StepId, int> orderOf_;
+    std::vector<std::vector<bool>> turnedOut_;  ///< by chain, for each of its tasks
     int families_ = 0;
 };
 

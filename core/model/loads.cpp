@@ -89,11 +89,22 @@ Loads::Loads(const Lesson& lesson) : lesson_(lesson) {
     if (!any) {
         return;
     }
+    std::unordered_map<StepId, std::string> kindOfFirst;
     forEachStep(lesson, [&](const Step& step) {
-        for (const WareNeed& need : step.wares) {
-            if (need.carriesOn) {
-                same.join(step.id, *need.carriesOn);
-            }
+        if (!step.wares.empty()) {
+            kindOfFirst[step.id] = step.wares.front().kind;
+        }
+    });
+    // The volume is that in the ware which a step names first. What is poured into it comes in
+    // another one, which was as full as its own step says.
+    forEachStep(lesson, [&](const Step& step) {
+        const WareNeed* first = step.wares.empty() ? nullptr : &step.wares.front();
+        if (first == nullptr || !first->carriesOn) {
+            return;
+        }
+        const auto before = kindOfFirst.find(*first->carriesOn);
+        if (before != kindOfFirst.end() && before->second == first->kind) {
+            same.join(step.id, *first->carriesOn);
         }
     });
     forEachStep(lesson, [&](const Step& step) {
@@ -137,7 +148,8 @@ std::int64_t Loads::byVolume(const Step& step, int covers) const {
 
 std::int64_t Loads::of(const Step& step, int covers) const {
     if (const StatedBatches* batches = stated(step)) {
-        return batches->batches;
+        const std::int64_t pieces = piecesFor(step, covers);
+        return pieces > 0 ? std::min<std::int64_t>(batches->batches, pieces) : batches->batches;
     }
     return std::max(byPieces(step, piecesFor(step, covers)), byVolume(step, covers));
 }

@@ -20,6 +20,13 @@ Rational factorOf(const Ingredient& ingredient, const Serving& serving) {
     return covers;
 }
 
+/// How many of the one unit make one of the other.
+Rational unitsOf(const std::string& from, const std::string& to) {
+    const Measure* one = findMeasure(from);
+    const Measure* other = findMeasure(to);
+    return one == nullptr || other == nullptr ? Rational(1) : one->size / other->size;
+}
+
 }  // namespace
 
 KitchenAmount measuredAmount(const Ingredient& ingredient, const Serving& serving, int times) {
@@ -37,11 +44,16 @@ Amount scaledAmount(const Ingredient& ingredient, const Serving& serving, int ti
 
 Amount amountToBuy(const Ingredient& ingredient, const Serving& serving, int times) {
     Amount amount = scaledAmount(ingredient, serving, times);
-    if (ingredient.usablePercent < 100) {
-        const Rational more(100, ingredient.usablePercent);
-        amount.low = roundedUpToMeasure(amount.low * more, amount.unit);
-        amount.high = roundedUpToMeasure(amount.high * more, amount.unit);
+    const Amount& written = *ingredient.amount;
+    const Rational factor = factorOf(ingredient, serving) * Rational(times);
+    if (factor == Rational(1) && ingredient.usablePercent == 100) {
+        return amount;
     }
+    // From the exact amount: rounding twice could leave too little.
+    const Rational more =
+        factor * unitsOf(written.unit, amount.unit) * Rational(100, ingredient.usablePercent);
+    amount.low = roundedUpToMeasure(written.low * more, amount.unit);
+    amount.high = roundedUpToMeasure(written.high * more, amount.unit);
     return amount;
 }
 

@@ -1,5 +1,7 @@
 #include "model/validate_alone.h"
 
+#include <algorithm>
+
 #include "model/validate.h"
 
 namespace rangeline {
@@ -20,21 +22,24 @@ void addPool(Kitchen& kitchen, const PoolNeed& need, const char* kind) {
 /// Where the food of cold storage stands must keep cold; the other pools may be of any kind.
 Kitchen kitchenFor(const Dish& dish) {
     Kitchen kitchen;
-    for (const Component& component : dish.components) {
-        for (const Step& step : component.steps) {
-            if (step.after.place) {
-                addPool(kitchen, *step.after.place,
-                        step.after.storage == Storage::Cold ? "fridge-shelf" : "counter");
-            }
+    const auto forEachStep = [&dish](const auto& visit) {
+        for (const Component& component : dish.components) {
+            std::ranges::for_each(component.steps, visit);
         }
-    }
-    for (const Component& component : dish.components) {
-        for (const Step& step : component.steps) {
-            for (const PoolNeed& need : step.pools) {
-                addPool(kitchen, need, "counter");
-            }
+    };
+    forEachStep([&kitchen](const Step& step) {
+        if (step.after.place && step.after.storage == Storage::Cold) {
+            addPool(kitchen, *step.after.place, "fridge-shelf");
         }
-    }
+    });
+    forEachStep([&kitchen](const Step& step) {
+        if (step.after.place) {
+            addPool(kitchen, *step.after.place, "counter");
+        }
+        for (const PoolNeed& need : step.pools) {
+            addPool(kitchen, need, "counter");
+        }
+    });
     return kitchen;
 }
 

@@ -247,6 +247,31 @@ TEST(Spare, FoodUsedAtOnceWaitsWhereThereIsRoom) {
     EXPECT_EQ(Analysed(builder).spare(key("c")), 0_min) << "there is no room to wait";
 }
 
+// On a counter for two: d takes both, so there is no room for p beside it; e takes one, so there is
+// room for q, whatever was found of p.
+TEST(Spare, RoomToWaitIsCountedForEachFoodAlone) {
+    LessonBuilder builder;
+    builder.pool("counter", "counter", 2);
+    const auto onCounter = [&](const char* id, std::int64_t minutes, int amount, std::int64_t at) {
+        builder.step(id, {away(Duration::minutes(minutes))}).pools = {{PoolId{"counter"}, amount}};
+        builder.place(id, at);
+    };
+    const auto usedAtOnce = [&](const char* made, const char* by, std::int64_t at) {
+        builder.step(made, {away(5_min)}).after.place = PoolNeed{PoolId{"counter"}, 1};
+        builder.step(by, {away(10_min)});
+        builder.uses(by, made);
+        builder.place(made, at - 5).pinned = true;
+        builder.place(by, at);
+    };
+    onCounter("d", 15, 2, -60);
+    onCounter("e", 35, 1, -40);
+    usedAtOnce("p", "c", -50);
+    usedAtOnce("q", "f", -30);
+    const Analysed lesson(builder);
+    EXPECT_EQ(lesson.spare(key("c")), 0_min);
+    EXPECT_EQ(lesson.spare(key("f")), 20_min);
+}
+
 TEST(Spare, FoodMadeBeforeTheLessonKeepsOnlySoLong) {
     auto builder = two();
     builder.uses("b", "a");

@@ -1,6 +1,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "check/findings_of.h"
 #include "model/handwork.h"
 
@@ -165,6 +167,25 @@ LessonBuilder crumb() {
     component.name = "crumb";
     component.ingredients = {nuts, flour};
     return builder;
+}
+
+TEST(CautionGuestAllergen, NamesEachAllergenThatGuestsAvoid) {
+    for (const bool swapped : {false, true}) {
+        LessonBuilder builder;
+        builder.lesson.head.guestAllergens = {"milk", "peanuts"};
+        Component& component = builder.lesson.servings[0].dish.components[0];
+        component.ingredients.emplace_back().name = "butter";
+        component.ingredients[0].allergens = {"milk"};
+        builder.step("toss", {hands(5_min)}).hazards.allergens = {"milk", "peanuts"};
+        if (swapped) {
+            std::ranges::reverse(builder.get("toss").hazards.allergens);
+        }
+        std::vector<std::string> told;
+        for (const Finding& finding : findingsOf(builder.lesson, FindingCode::GuestAllergen)) {
+            told.push_back(std::get<std::string>(finding.figures[0]));
+        }
+        EXPECT_THAT(told, testing::UnorderedElementsAre("milk", "peanuts"));
+    }
 }
 
 TEST(CautionGuestAllergen, NamesTheIngredientAndNotAlsoTheStep) {

@@ -96,6 +96,25 @@ TEST(CautionTimeOut, UnheatedWorkCountsFromItsStart) {
     EXPECT_THAT(findingsOf(builder.lesson, code), SizeIs(1));
 }
 
+// Cold until it is dressed, then out: from -140 to -5, past the two hours of the household.
+TEST(CautionTimeOut, FoodFromTheColdCountsFromTheWorkThatTakesItUp) {
+    LessonBuilder builder;
+    builder.step("boil", {hands(10_min)}).hazards.food = "cooked-plant";
+    builder.get("boil").after.storage = Storage::Cold;
+    builder.step("dress", {hands(10_min)});
+    builder.step("plate", {hands(5_min)});
+    builder.uses("dress", "boil");
+    builder.uses("plate", "dress");
+    builder.place("boil", -200);
+    builder.place("dress", -140);
+    builder.place("plate", -5);
+    const auto found = findingsOf(builder.lesson, code);
+    ASSERT_THAT(found, SizeIs(1));
+    EXPECT_EQ(found[0].interval, minutes(-140, -5));
+    builder.place("dress", -100);
+    EXPECT_THAT(findingsOf(builder.lesson, code), IsEmpty());
+}
+
 TEST(CautionTimeOut, AStepInTheFridgeIsNotOut) {
     LessonBuilder builder;
     builder.pool("shelf", "fridge-shelf", 1);

@@ -183,6 +183,15 @@ TEST(Crew, PiecesAreSharedOutWhole) {
     EXPECT_THAT(findingsOf(builder.lesson, FindingCode::PiecesDoNotAdd), SizeIs(1));
 }
 
+TEST(Crew, ACookNamedTwiceIsNotTwoCooks) {
+    auto builder = shared(4, 4);
+    EXPECT_THAT(findingsOf(builder.lesson, FindingCode::TooFewHands), IsEmpty());
+    builder.lesson.placements.at(key("shape")).hands[1].cook = CookId{"ann"};
+    const auto found = findingsOf(builder.lesson, FindingCode::TooFewHands);
+    ASSERT_THAT(found, SizeIs(1));
+    EXPECT_THAT(found[0].figures, ElementsAre(Figure(std::int64_t{1}), Figure(std::int64_t{2})));
+}
+
 TEST(Crew, EachWorksForHisPiecesOnly) {
     auto builder = shared(6, 2);  // ann [-30, -24), ben [-30, -26)
     work(builder, "chop", -26, {hands(5_min)}, "ben");

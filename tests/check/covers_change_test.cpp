@@ -57,8 +57,8 @@ TEST(CoversChange, TellsAmountsThatScaleAndLoadsThatArise) {
     EXPECT_EQ(told.amounts[1].ingredient, 2);
     EXPECT_EQ(told.amounts[1].after.amount, (Amount{12, 12, ""}));
     ASSERT_THAT(told.loads, SizeIs(1));
-    EXPECT_EQ(told.loads[0].before, (Loads{1, 8_min}));
-    EXPECT_EQ(told.loads[0].after, (Loads{3, 24_min}));
+    EXPECT_EQ(told.loads[0].before, (StepLoads{1, 8_min}));
+    EXPECT_EQ(told.loads[0].after, (StepLoads{3, 24_min}));
 }
 
 TEST(CoversChange, TellsWhatArisesOfItOnly) {

@@ -10,6 +10,27 @@
 namespace rangeline::test {
 namespace {
 
+/// Food that needs control, allergens, raw food and what is not cooked any more, here and there.
+void giveHazards(Random& random, Lesson& lesson) {
+    const std::vector<std::string> foods{"", "", "poultry", "cooked-plant", "cut-tomatoes"};
+    const std::vector<std::string> allergens{"milk", "eggs", "wheat"};
+    const auto oneOf = [&random](const std::vector<std::string>& words) {
+        return words[static_cast<std::size_t>(random.between(0, std::ssize(words) - 1))];
+    };
+    for (Serving& serving : lesson.servings) {
+        for (Component& component : serving.dish.components) {
+            for (Step& step : component.steps) {
+                step.hazards.food = oneOf(foods);
+                step.hazards.raw = random.chance(0.3);
+                step.hazards.readyToEat = !step.hazards.raw && random.chance(0.4);
+                if (random.chance(0.4)) {
+                    step.hazards.allergens = {oneOf(allergens)};
+                }
+            }
+        }
+    }
+}
+
 /// Moves, reassigns, pins, removes or adds one to three placements.
 SetPlacements randomEdit(Random& random, const Lesson& lesson, const Expanded& expanded) {
     const auto keys = possibleKeys(lesson, expanded);
@@ -23,7 +44,8 @@ SetPlacements randomEdit(Random& random, const Lesson& lesson, const Expanded& e
             change.placement = randomPlacement(random, lesson);
         } else if (random.chance(0.8)) {
             change.placement = old->second;
-            change.placement->start = Instant::atSeconds(random.between(-240, 20) * 30);
+            const std::int64_t earliest = random.chance(0.3) ? -1200 : -240;
+            change.placement->start = Instant::atSeconds(random.between(earliest, 20) * 30);
             change.placement->pinned = random.chance(0.2);
         }
         edit.changes.push_back(change);
@@ -34,6 +56,9 @@ SetPlacements randomEdit(Random& random, const Lesson& lesson, const Expanded& e
 void expectSameAfterEdits(std::uint64_t seed, const RandomLessonSize& size) {
     Random random(seed);
     Lesson lesson = randomLesson(random, size);
+    if (random.chance(0.5)) {
+        giveHazards(random, lesson);
+    }
     if (random.chance(0.5)) {
         Step& talk = lesson.servings.front().dish.components.front().steps.front();
         talk.classWatches = true;

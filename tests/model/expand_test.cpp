@@ -138,6 +138,101 @@ TEST(Expand, StayingOnTheHeatKeepsTheBurnerAndTheWatch) {
     EXPECT_EQ(expanded.watchedWaits.front().next, 1);
 }
 
+TEST(Expand, OfTwoPansOneMayStayOnTheHeatWhicheverIsNamedFirst) {
+    LessonBuilder builder;
+    builder.step("sear", {hands(5_min)}).wares = {fresh("saute-pan")};
+    builder.get("sear").heat = onBurner();
+    BurnerHeat stays = onBurner();
+    stays.staysOnHeat = true;
+    builder.step("glaze", {hands(2_min)}).wares = {fresh("saucepan"), carryOn("saute-pan", "sear")};
+    builder.get("glaze").heat = stays;
+    builder.uses("glaze", "sear");
+    const Expanded expanded = expand(builder.lesson);
+    ASSERT_EQ(expanded.burnerHolds.size(), 1U);
+    EXPECT_EQ(expanded.burnerHolds[0].tasks.size(), 2U);
+}
+
+TEST(Expand, APanKeptHotThatThenStaysOnTheHeatTakesItsBurnerOnce) {
+    LessonBuilder builder;
+    builder.step("sear", {hands(5_min)}).wares = {fresh("saute-pan")};
+    builder.get("sear").heat = onBurner();
+    builder.get("sear").after.storage = Storage::HotOnBurner;
+    BurnerHeat stays = onBurner();
+    stays.staysOnHeat = true;
+    builder.step("glaze", {hands(2_min)}).wares = {carryOn("saute-pan", "sear")};
+    builder.get("glaze").heat = stays;
+    builder.uses("glaze", "sear");
+    EXPECT_EQ(expand(builder.lesson).burnerHolds.size(), 1U);
+}
+
+TEST(Expand, OfTwoVesselsAlikeOnlyTheOneTurnedOutIsFree) {
+    LessonBuilder builder;
+    builder.step("sear", {hands(5_min)}).wares = {fresh("saute-pan")};
+    builder.step("turn", {hands(2_min)}).wares = {carryOn("saute-pan", "sear"), fresh("saute-pan")};
+    builder.get("turn").wares[0].turnedOut = true;
+    builder.step("plate", {hands(5_min)});
+    builder.uses("turn", "sear");
+    builder.uses("plate", "turn");
+    const Expanded expanded = expand(builder.lesson);
+    ASSERT_EQ(expanded.chains.size(), 2U);
+    for (const Chain& chain : expanded.chains) {
+        const bool carried = chain.tasks.size() == 2;
+        EXPECT_EQ(chain.span.untilStartOf.empty(), carried);
+    }
+}
+
+TEST(Expand, ATwinThatStandsInNothingLeavesTheStepAPanOfItsOwn) {
+    LessonBuilder builder;
+    builder.ware("pan", "saute-pan");
+    builder.ware("bowl", "bowl");
+    builder.step("reduce", {away(30_min)}).wares = {fresh("saute-pan")};
+    builder.get("reduce").after.mayBeSwappedIn = true;
+    builder.step("finish", {hands(2_min)}).wares = {carryOn("saute-pan", "reduce"), fresh("bowl")};
+    builder.uses("finish", "reduce");
+    builder.lesson.choices.swapIns = {{StepId{"reduce"}, {}}};
+    std::vector<WashKey> keys;
+    for (const Chain& chain : expand(builder.lesson).chains) {
+        EXPECT_EQ(std::ranges::count(keys, chain.key), 0);
+        keys.push_back(chain.key);
+    }
+}
+
+/// The steps that have to end by their serving.
+std::vector<std::string> dueAtServing(const LessonBuilder& builder) {
+    const Expanded expanded = expand(builder.lesson);
+    std::vector<std::string> due;
+    for (const Window& window : expanded.windows) {
+        if (window.origin == WindowOrigin::Serving) {
+            due.push_back(expanded.tasks[static_cast<std::size_t>(window.task)].key.step.text);
+        }
+    }
+    return due;
+}
+
+TEST(Expand, WhatIsFollowedOnlyByWorkAfterServingIsDueAtServing) {
+    LessonBuilder builder;
+    builder.step("simmer", {away(20_min)});
+    builder.step("scour", {hands(5_min)}).afterServing = true;
+    builder.link("simmer", "scour");
+    EXPECT_THAT(dueAtServing(builder), testing::ElementsAre("simmer"));
+}
+
+TEST(Expand, WhatOnlyBeginsBeforeAnotherIsDueAtServingItself) {
+    LessonBuilder builder;
+    builder.step("rice", {away(20_min)});
+    builder.step("sauce", {away(20_min)});
+    builder.link("rice", "sauce").from.end = StepEnd::Start;
+    EXPECT_THAT(dueAtServing(builder), testing::ElementsAre("rice", "sauce"));
+    builder.lesson.servings[0].dish.links[0].from.end = StepEnd::End;
+    EXPECT_THAT(dueAtServing(builder), testing::ElementsAre("sauce"));
+}
+
+TEST(Expand, AnEventTakesNoCook) {
+    LessonBuilder builder;
+    builder.step("bell", {}).segments = {{Attention::Hands, {}, true}};
+    EXPECT_TRUE(expand(builder.lesson).tasks.at(0).segments.empty());
+}
+
 TEST(Expand, GroupsHaveStationsOfTheirOwnAndShareWhatIsShared) {
     LessonBuilder builder = searAndSauce();
     builder.oven("oven");

@@ -100,6 +100,29 @@ TEST(Loads, OfAPotAreDecidedByTheFullestStepThatGoesOnInIt) {
     EXPECT_EQ(expanded.chains.back().leastMillilitres, 2667);
 }
 
+// What is poured into a pot comes in another one, which never was as full as the pot.
+TEST(Loads, OfWhatIsPouredIntoAPotAreItsOwn) {
+    LessonBuilder builder;
+    builder.ware("pot", "pot").millilitres = 8000;
+    builder.ware("small", "saucepan").millilitres = 1500;
+    builder.step("braise", {away(60_min)}).wares = {fresh("pot")};
+    builder.get("braise").millilitresPerCover = 600;
+    builder.step("glaze", {away(10_min)}).wares = {fresh("saucepan")};
+    builder.get("glaze").millilitresPerCover = 30;
+    builder.step("pour", {hands(1_min)}).wares = {carryOn("pot", "braise"),
+                                                  carryOn("saucepan", "glaze")};
+    builder.lesson.servings.front().covers = 8;
+    EXPECT_EQ(loads(builder, "braise"), 1);
+    EXPECT_EQ(loads(builder, "glaze"), 1);
+    EXPECT_EQ(loads(builder, "pour"), 1);
+}
+
+TEST(Loads, StatedAreNoMoreThanThePieces) {
+    auto builder = discsIn(Length::inches(12), 2);
+    builder.lesson.choices.batches = {{StepId{"fry"}, 5}};
+    EXPECT_EQ(loads(builder, "fry"), 2);
+}
+
 TEST(Loads, APieceThatLiesInNoPanIsOneLoadInAWiderOneThanThereIs) {
     auto builder = discsIn(Length::inches(12), 1);
     builder.get("fry").pieceWidth = Length::inches(14);

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "model/measures.h"
+
 namespace rangeline {
 namespace {
 
@@ -67,6 +69,22 @@ TEST(AmountToBuy, IsMoreWhereAPartIsTrimmedOff) {
     greens.usablePercent = 95;
     EXPECT_EQ(amountToBuy(greens, servingOf(8, 8)).low, Rational(13, 4)) << "3.16 up to eighths";
     EXPECT_EQ(scaledAmount(squash, servingOf(8, 8)).low, Rational(32)) << "what is laid out";
+}
+
+TEST(AmountToBuy, IsNeverLessThanWhatIsNeeded) {
+    const Ingredient onion = ingredientOf({1}, "");
+    EXPECT_EQ(scaledAmount(onion, servingOf(11, 5)).low, Rational(2));
+    EXPECT_GE(amountToBuy(onion, servingOf(11, 5)).low, Rational(11, 5));
+    Ingredient leeks = ingredientOf({3}, "tsp");
+    for (const int usable : {100, 90, 61}) {
+        leeks.usablePercent = usable;
+        for (int covers = 1; covers < 60; ++covers) {
+            const Amount bought = amountToBuy(leeks, servingOf(covers, 7));
+            const Rational needed = Rational(3) * Rational(covers, 7) * findMeasure("tsp")->size *
+                                    Rational(100, usable);
+            EXPECT_GE(bought.low * findMeasure(bought.unit)->size, needed) << covers;
+        }
+    }
 }
 
 TEST(AmountToBuy, IsWhatIsLaidOutWhereAllIsUsed) {

@@ -260,6 +260,16 @@ TEST(Validate, MoreThanCanBeHandledIsRefused) {
     EXPECT_EQ(validate(batches, 1).front().code, FaultCode::TooMany);
     EXPECT_EQ(validate(batches, 1).front().place, "servings");
 
+    Lesson kitchen = test::richLesson();
+    kitchen.head.groups.count = 50;
+    for (int i = 0; i < 3; ++i) {
+        Ware& ware = kitchen.kitchen.wares.emplace_back(kitchen.kitchen.wares.front());
+        ware.id.text += std::to_string(i);
+        ware.count = 1000;
+    }
+    EXPECT_EQ(validate(kitchen, 1).front().code, FaultCode::TooMany);
+    EXPECT_EQ(validate(kitchen, 1).front().place, "kitchen");
+
     Lesson pieces = test::richLesson();
     stepOf(pieces, 0).piecesPerCover = Rational(1000);
     EXPECT_EQ(validate(pieces, 1).front().place, stepPlace(0) + ".time");
