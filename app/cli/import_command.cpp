@@ -73,10 +73,10 @@ Lesson lessonFor(const std::vector<ImportedRecipe>& recipes, Kitchen kitchen, Un
                     QTimeZone::systemTimeZoneId().toStdString(), units);
 }
 
-QJsonObject toMachine(const ImportedRecipe& recipe) {
+QJsonObject toMachine(const ImportedRecipe& recipe, Units units, const QLocale& locale) {
     QJsonArray remarks;
     for (const ImportRemark& remark : recipe.remarks) {
-        remarks.append(sentence(remark));
+        remarks.append(sentence(remark, units, locale));
     }
     qint64 steps = 0;
     qint64 ingredients = 0;
@@ -92,14 +92,14 @@ QJsonObject toMachine(const ImportedRecipe& recipe) {
             {"remarks", remarks}};
 }
 
-void tell(const ImportedRecipe& recipe) {
-    const QJsonObject known = toMachine(recipe);
+void tell(const ImportedRecipe& recipe, Units units, const QLocale& locale) {
+    const QJsonObject known = toMachine(recipe, units, locale);
     say(Text::tr("%1, for %2: %3 ingredients, %4 steps.\n")
             .arg(known["name"].toString(), QString::number(recipe.dish.writtenFor),
                  QString::number(known["ingredients"].toInteger()),
                  QString::number(known["steps"].toInteger())));
     for (const ImportRemark& remark : recipe.remarks) {
-        say(QStringLiteral("  %1\n").arg(sentence(remark)));
+        say(QStringLiteral("  %1\n").arg(sentence(remark, units, locale)));
     }
 }
 
@@ -130,13 +130,13 @@ Exit runImport(const Invocation& invocation) {
     if (invocation.has("--json")) {
         QJsonArray all;
         for (const ImportedRecipe& recipe : recipes) {
-            all.append(toMachine(recipe));
+            all.append(toMachine(recipe, units, invocation.locale));
         }
         say(QJsonObject{{"file", out}, {"recipes", all}});
         return Exit::Fine;
     }
     for (const ImportedRecipe& recipe : recipes) {
-        tell(recipe);
+        tell(recipe, units, invocation.locale);
     }
     say(Text::tr("The lesson was written to %1.\n").arg(out));
     return Exit::Fine;

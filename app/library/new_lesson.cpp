@@ -2,6 +2,7 @@
 
 #include "exchange/words.h"
 #include "model/dish_copy.h"
+#include "model/fridge.h"
 
 namespace rangeline {
 namespace {
@@ -15,7 +16,9 @@ Lesson NewLesson::lesson() const {
     made.head = head;
     made.kitchen = kitchen;
     for (const ChosenDish& chosen : dishes) {
-        made.servings.push_back({besideOthers(chosen.dish, made.servings), chosen.covers, {}});
+        made.servings.push_back({besideOthers(inFridgeOf(made.kitchen, chosen.dish), made.servings),
+                                 chosen.covers,
+                                 {}});
     }
     return made;
 }

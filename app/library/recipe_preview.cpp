@@ -92,7 +92,7 @@ void RecipePreview::showRecipe(int number) {
     parts_->resizeColumnToContents(2);
     remarks_->clear();
     for (const ImportRemark& remark : recipe.remarks) {
-        remarks_->addItem(sentence(remark));
+        remarks_->addItem(sentence(remark, units_, locale_));
     }
     if (recipe.remarks.empty()) {
         remarks_->addItem(tr("Everything was understood. Pans and heat are suggestions."));

@@ -5,6 +5,7 @@
 #include <QJsonObject>
 #include <algorithm>
 
+#include "model/fridge.h"
 #include "recipe/instruction.h"
 #include "recipe/spoken_time.h"
 #include "safety/techniques.h"
@@ -110,7 +111,11 @@ void suggest(Step& step, const OwnTerms& terms, Units units) {
     step.cue = read.step.cue;
     step.plates = read.step.plates;
     setTechnique(step, read.step.technique, terms, units);
-    addLevel(step, startOf(step.technique, terms, units));
+    const StepStart start = startOf(step.technique, terms, units);
+    addLevel(step, start);
+    if (start.cold) {
+        keepInFridge(step, !read.step.pools.empty());
+    }
     if (step.heat == Heat()) {
         step.heat = read.step.heat;
     }

@@ -7,7 +7,7 @@
 namespace rangeline {
 namespace {
 
-using enum CookedOn;
+using enum DoneOn;
 using enum Attention;
 
 constexpr std::array verbs{
@@ -42,9 +42,9 @@ constexpr std::array verbs{
     CookingVerb{"rest", "rest", Nothing, Away, ""},
     CookingVerb{"stand", "rest", Nothing, Away, ""},
     CookingVerb{"cool", "cool", Nothing, Away, ""},
-    CookingVerb{"chill", "chill", Nothing, Away, ""},
-    CookingVerb{"refrigerate", "", Nothing, Away, ""},
-    CookingVerb{"marinate", "marinate", Nothing, Away, ""},
+    CookingVerb{"chill", "chill", FridgeShelf, Away, ""},
+    CookingVerb{"refrigerate", "chill", FridgeShelf, Away, ""},
+    CookingVerb{"marinate", "marinate", FridgeShelf, Away, ""},
     CookingVerb{"soak", "", Nothing, Away, "bowl"},
     CookingVerb{"rise", "", Nothing, Away, "bowl"},
     CookingVerb{"chop", "", Nothing, Hands, "board"},

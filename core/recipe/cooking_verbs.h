@@ -9,12 +9,12 @@
 
 namespace rangeline {
 
-enum class CookedOn : std::uint8_t { Nothing, Burner, Oven };
+enum class DoneOn : std::uint8_t { Nothing, Burner, Oven, FridgeShelf };
 
 struct CookingVerb {
     std::string_view word;
     std::string_view technique;  ///< key of the technique table, or empty
-    CookedOn on;
+    DoneOn on;
     Attention attention;    ///< of a cook
     std::string_view ware;  ///< kind of equipment, or empty
     OvenMode mode = OvenMode::Bake;

@@ -5,6 +5,7 @@
 #include "recipe/ingredient_line.h"
 #include "recipe/instruction.h"
 #include "recipe/iso_duration.h"
+#include "recipe/main_verb.h"
 #include "recipe/plain_words.h"
 #include "recipe/recipe_number.h"
 #include "recipe/spoken_heat.h"
@@ -17,7 +18,6 @@ constexpr std::size_t mostSteps = 500;
 constexpr std::size_t mostLines = 500;
 constexpr std::size_t longestName = 2000;
 constexpr int usualYield = 4;
-constexpr Temperature usualOven = Temperature::fahrenheit(350);
 
 QJsonValue field(const QJsonObject& object, const char* name) {
     return object.value(QLatin1String(name));
@@ -60,6 +60,16 @@ class DishMaker {
   private:
     void remark(ImportRemarkCode code, std::string of) {
         made_.remarks.push_back({code, std::move(of)});
+    }
+
+    /// Said once.
+    void leaveOut(const std::string& text) {
+        const auto isSame = [](const ImportRemark& other) {
+            return other.code == ImportRemarkCode::LeftOut;
+        };
+        if (std::ranges::none_of(made_.remarks, isSame)) {
+            remark(ImportRemarkCode::LeftOut, text);
+        }
     }
 
     static std::string shortened(std::string text) {
@@ -109,7 +119,7 @@ class DishMaker {
                 takeOvenFrom(field(item.toObject(), "itemListElement"));
             } else {
                 for (const std::string& sentence : sentencesOf(linesIn(item))) {
-                    takeOven(readInstruction(sentence, usualOven), sentence);
+                    takeOven(readInstruction(sentence, ovenWhereUnsaid), sentence);
                 }
             }
         }
@@ -117,7 +127,8 @@ class DishMaker {
 
     /// A sentence that heats the oven says how hot, even where it bakes nothing.
     void takeOven(const Instruction& read, const std::string& sentence) {
-        const bool about = read.heatsOven || std::holds_alternative<OvenHeat>(read.step.heat);
+        const bool about = read.heatsOven || std::holds_alternative<OvenHeat>(read.step.heat) ||
+                           namesOven(bareWords(sentence));
         for (const Temperature& named : temperaturesNamed(sentence)) {
             if (about && !oven_ && ofAnOven(named)) {
                 oven_ = named;
@@ -172,9 +183,10 @@ class DishMaker {
     void addStep(const std::string& sentence, const std::optional<Duration>& stated) {
         std::vector<Step>& steps = made_.dish.components.back().steps;
         if (count_ >= mostSteps) {
+            leaveOut(sentence);
             return;
         }
-        Instruction read = readInstruction(shortened(sentence), oven_.value_or(usualOven));
+        Instruction read = readInstruction(shortened(sentence), oven_.value_or(ovenWhereUnsaid));
         if (read.heatsOven) {
             remark(ImportRemarkCode::OvenTurnedOn, sentence);
             return;
@@ -216,6 +228,8 @@ class DishMaker {
             for (const std::string& line : linesOf(linesIn(item))) {
                 if (++count <= mostLines) {
                     addIngredient(line);
+                } else {
+                    leaveOut(line);
                 }
             }
         }

@@ -13,12 +13,15 @@ namespace {
 
 /// Counted things that stand between a number and what is counted, as they are written.
 constexpr std::string_view containers =
-    "clove cloves sprig sprigs pinch pinches dash dashes can cans tin tins jar jars bottle bottles "
-    "bunch bunches stalk stalks stick sticks slice slices head heads handful handfuls knob knobs "
-    "piece pieces package packages packet packets pkg bag bags ear ears rib ribs drop drops sheet "
-    "sheets cube cubes strip strips splash splashes";
+    "clove cloves sprig sprigs pinch pinches dash dashes bunch bunches stalk stalks stick sticks "
+    "slice slices handful handfuls knob knobs ear ears rib ribs drop drops sheet sheets cube cubes "
+    "strip strips splash splashes";
+/// Those of them that also stand after a weight: "400 g tin".
+constexpr std::string_view packages =
+    "can cans tin tins jar jars bottle bottles package packages packet packets pkg bag bags block "
+    "blocks box boxes carton cartons tub tubs container containers piece pieces head heads";
+constexpr std::string_view lengths = "inch inches in cm mm centimeter centimetre";
 
-constexpr std::string_view sizes = "small medium large extra-large big";
 constexpr std::string_view hedges =
     "about approximately approx approx. ca. scant heaping "
     "heaped generous rounded level packed";
@@ -36,6 +39,21 @@ std::string takeHedges(std::string_view& line) {
 
 std::string_view withoutDot(std::string_view word) {
     return word.ends_with('.') ? word.substr(0, word.size() - 1) : word;
+}
+
+bool isPackage(std::string_view line) {
+    return isOneOf(withoutDot(firstWord(line)), packages);
+}
+
+bool isContainer(std::string_view line) {
+    return isPackage(line) || isOneOf(withoutDot(firstWord(line)), containers);
+}
+
+/// The dash of "3-pound".
+void dropDash(std::string_view& line) {
+    if (line.size() > 1 && line[0] == '-' && line[1] != ' ' && !isDigit(line[1])) {
+        line.remove_prefix(1);
+    }
 }
 
 std::string_view singleLetter(std::string_view word) {
@@ -94,6 +112,7 @@ void addNote(std::string& note, std::string_view more) {
 std::optional<Amount> takeMeasured(std::string_view& line) {
     std::string_view rest = line;
     const auto number = takeNumber(rest);
+    dropDash(rest);
     dropSpace(rest);
     const Measure* measure = number ? takeMeasure(rest) : nullptr;
     if (measure == nullptr) {
@@ -149,25 +168,67 @@ void takeTimes(std::string_view& line, TakenAmount& taken) {
     }
 }
 
+/// "8-ounce" after a number: so many of this size.
+void takeSizeOfEach(std::string_view& line, TakenAmount& taken) {
+    std::string_view rest = line;
+    const auto each = !rest.empty() && isDigit(rest.front()) ? takeMeasured(rest) : std::nullopt;
+    if (each) {
+        addNote(taken.note, toText(*each) + " each");
+        line = rest;
+    }
+}
+
+/// "1-inch", "2 cm" before a piece: its length, as it is written. Empty for anything else.
+std::string takeLength(std::string_view& line) {
+    std::string_view rest = line;
+    if (!takeNumber(rest)) {
+        return {};
+    }
+    dropDash(rest);
+    dropSpace(rest);
+    if (!isOneOf(withoutDot(firstWord(rest)), lengths)) {
+        return {};
+    }
+    dropWord(rest);
+    if (!isContainer(rest)) {
+        return {};
+    }
+    const std::string_view length = trimmed(line.substr(0, line.size() - rest.size()));
+    line = rest;
+    return std::string(length);
+}
+
+/// "can", "large bunch" after a number of them.
+void takeContainer(std::string_view& line, TakenAmount& taken) {
+    std::string_view rest = line;
+    std::string size;
+    if (isOneOf(firstWord(rest), sizesOfThings)) {
+        size = firstWord(rest);
+        dropWord(rest);
+    }
+    if (isContainer(rest)) {
+        taken.amount.unit = lowered(withoutDot(firstWord(rest)));
+        dropWord(rest);
+        addNote(taken.note, size);
+        line = rest;
+    }
+}
+
 void takeUnit(std::string_view& line, TakenAmount& taken) {
+    dropDash(line);
     if (const Measure* measure = takeMeasure(line)) {
         taken.amount.unit = measure->key;
         takePlus(line, taken);
         takeSame(line, taken);
+        if (isPackage(line)) {
+            addNote(taken.note, withoutDot(firstWord(line)));
+            dropWord(line);
+        }
     } else {
         takeTimes(line, taken);
-        std::string_view rest = line;
-        std::string size;
-        if (isOneOf(firstWord(rest), sizes)) {
-            size = firstWord(rest);
-            dropWord(rest);
-        }
-        if (isOneOf(withoutDot(firstWord(rest)), containers)) {
-            taken.amount.unit = lowered(withoutDot(firstWord(rest)));
-            dropWord(rest);
-            addNote(taken.note, size);
-            line = rest;
-        }
+        takeSizeOfEach(line, taken);
+        addNote(taken.note, takeLength(line));
+        takeContainer(line, taken);
     }
     if (!taken.amount.unit.empty() && isOneOf(firstWord(line), "of")) {
         dropWord(line);
@@ -204,10 +265,17 @@ std::optional<TakenAmount> takeAmount(std::string_view& line) {
         std::string_view after = rest;
         dropWord(after);
         const std::string hedge = takeHedges(after);
-        if (!hedge.empty() && !after.empty() && after.front() >= '0' && after.front() <= '9') {
+        if (!hedge.empty() && !after.empty() && isDigit(after.front())) {
             addNote(taken.note, hedge);
             rest = after;
         }
+    }
+    if (const std::string length = takeLength(rest); !length.empty()) {
+        taken.amount.low = taken.amount.high = Rational(1);
+        addNote(taken.note, length);
+        takeUnit(rest, taken);
+        line = rest;
+        return taken;
     }
     const auto low = takeNumber(rest);
     if (!low) {
@@ -221,7 +289,11 @@ std::optional<TakenAmount> takeAmount(std::string_view& line) {
     taken.amount.high = high.value_or(*low);
     dropSpace(rest);
     addNote(taken.note, takeHedges(rest));
+    const bool dashed = rest.starts_with('-');
     takeUnit(rest, taken);
+    if (dashed && taken.amount.unit.empty()) {
+        return std::nullopt;  // "5-grain bread"
+    }
     line = rest;
     return taken;
 }

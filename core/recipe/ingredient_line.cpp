@@ -10,7 +10,6 @@ namespace {
 
 constexpr std::size_t longestLine = 1000;
 
-constexpr std::string_view sizes = "small medium large extra-large big";
 constexpr std::string_view cutWords =
     "chopped diced dice dices sliced slices minced grated shredded julienned julienne brunoise "
     "cubed cubes crushed torn halved halves quartered quarters cut ground mashed smashed "
@@ -25,10 +24,6 @@ void add(std::string& text, std::string_view more, std::string_view between = ",
         text += text.empty() ? std::string_view() : between;
         text += more;
     }
-}
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 std::string_view bare(std::string_view word) {
@@ -92,7 +87,7 @@ class LineReader {
     /// The thing, then what is said of it after commas.
     void readThing(std::string_view rest) {
         std::string_view thing = takePart(rest);
-        while (isOneOf(firstWord(thing), sizes) && firstWord(thing).size() < thing.size()) {
+        while (isOneOf(firstWord(thing), sizesOfThings) && firstWord(thing).size() < thing.size()) {
             addNote(firstWord(thing));
             dropWord(thing);
         }
@@ -161,7 +156,7 @@ class LineReader {
         return std::string(trimmed(thing));
     }
 
-    /// A number left in the thing, or no thing at all, was not understood.
+    /// A number left in the thing, a mark before it, or no thing at all, was not understood.
     void judge(const std::string& plain) {
         const std::string name = ingredient().name;
         if (plain.size() > longestLine || name.empty()) {
@@ -171,7 +166,8 @@ class LineReader {
             return;
         }
         for (const std::string_view word : wordsOf(name)) {
-            if (std::ranges::any_of(word, isDigit)) {
+            const bool marked = word.front() == '-' || word.front() == '/' || word.front() == '+';
+            if (marked || std::ranges::any_of(word, isDigit)) {
                 read_.unread.emplace_back(word);
             }
         }

@@ -3,65 +3,15 @@
 #include <algorithm>
 
 #include "model/equipment_kinds.h"
-#include "recipe/cooking_verbs.h"
+#include "model/fridge.h"
+#include "model/validate_values.h"
+#include "recipe/main_verb.h"
 #include "recipe/plain_words.h"
 #include "recipe/spoken_heat.h"
 #include "recipe/spoken_time.h"
 
 namespace rangeline {
 namespace {
-
-std::string_view bare(std::string_view word) {
-    constexpr std::string_view marks = ".,;:!?()\"'";
-    const std::size_t begin = word.find_first_not_of(marks);
-    if (begin == std::string_view::npos) {
-        return {};
-    }
-    return word.substr(begin, word.find_last_not_of(marks) - begin + 1);
-}
-
-/// The sentence's words in small letters and without marks.
-std::vector<std::string> bareWords(std::string_view sentence) {
-    std::vector<std::string> words;
-    for (const std::string_view word : wordsOf(sentence)) {
-        words.push_back(lowered(bare(word)));
-    }
-    return words;
-}
-
-bool has(const std::vector<std::string>& words, std::string_view word) {
-    return std::ranges::find(words, word) != words.end();
-}
-
-bool namesOven(const std::vector<std::string>& words) {
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (words[i] == "oven" && (i == 0 || words[i - 1] != "dutch")) {
-            return true;
-        }
-    }
-    return false;
-}
-
-/// The first verb that needs heat, else the first verb.
-const CookingVerb* verbOf(const std::vector<std::string>& words) {
-    const CookingVerb* first = nullptr;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const CookingVerb* verb = findCookingVerb(words[i]);
-        // "until brown", "medium heat" and "baking dish" are no verbs; nor is "the roast".
-        const bool noun = i > 0 && (isOneOf(words[i - 1],
-                                            "until the a medium low high over "
-                                            "medium-high medium-low or") ||
-                                    (words[i] == "heat" && i + 1 == words.size()));
-        if (verb == nullptr || noun) {
-            continue;
-        }
-        if (verb->on != CookedOn::Nothing) {
-            return verb;
-        }
-        first = first == nullptr ? verb : first;
-    }
-    return first;
-}
 
 std::string_view vesselIn(const std::vector<std::string>& words) {
     for (std::size_t i = 0; i < words.size(); ++i) {
@@ -86,21 +36,22 @@ std::string cueIn(std::string_view sentence) {
     return std::string(trimmed(sentence.substr(begin, end - begin)));
 }
 
+/// At most what a step may take.
 DurationRange sumOf(const std::vector<DurationRange>& times) {
     DurationRange sum;
     for (const DurationRange& each : times) {
-        sum.shortest += each.shortest;
-        sum.likely += each.likely;
-        sum.longest += each.longest;
+        sum.shortest = std::min(sum.shortest + each.shortest, longestDuration);
+        sum.likely = std::min(sum.likely + each.likely, longestDuration);
+        sum.longest = std::min(sum.longest + each.longest, longestDuration);
     }
     return sum;
 }
 
-bool canStand(std::string_view ware, CookedOn on) {
+bool canStand(std::string_view ware, DoneOn on) {
     const EquipmentKind* kind = findEquipmentKind(ware);
-    return kind != nullptr && (on == CookedOn::Burner ? kind->goesOnBurner
-                               : on == CookedOn::Oven ? kind->goesInOven
-                                                      : true);
+    return kind != nullptr && (on == DoneOn::Burner ? kind->goesOnBurner
+                               : on == DoneOn::Oven ? kind->goesInOven
+                                                    : true);
 }
 
 class Reader {
@@ -114,9 +65,8 @@ class Reader {
         step.cue = cueIn(sentence_);
         readTime();
         step.plates = !words_.empty() && beginsPlating(words_.front());
-        const CookingVerb* verb = step.plates ? nullptr : verbOf(words_);
-        read_.heatsOven = has(words_, "preheat") ||
-                          (namesOven(words_) && verb != nullptr && verb->word == "heat");
+        const CookingVerb* verb = step.plates ? nullptr : mainVerb(words_);
+        read_.heatsOven = turnsOvenOn(words_, !temperaturesNamed(sentence_).empty());
         if (verb != nullptr) {
             follow(*verb);
         } else {
@@ -137,14 +87,16 @@ class Reader {
         Step& step = read_.step;
         step.technique = verb.technique;
         step.segments = {{verb.attention, {}, true}};
-        CookedOn on = verb.on;
-        if (on == CookedOn::Burner && namesOven(words_) && !has(words_, "boil")) {
-            on = CookedOn::Oven;  // "braise in the oven"
+        DoneOn on = verb.on;
+        if (on == DoneOn::Burner && namesOven(words_) && !hasWord(words_, "boil")) {
+            on = DoneOn::Oven;  // "braise in the oven"
         }
-        if (on == CookedOn::Oven) {
+        if (on == DoneOn::Oven) {
             heatInOven(verb.mode);
-        } else if (on == CookedOn::Burner) {
+        } else if (on == DoneOn::Burner) {
             step.heat = BurnerHeat{heatNamed(sentence_), {}, 1, false};
+        } else if (on == DoneOn::FridgeShelf) {
+            keepInFridge(step, !hasWord(words_, "room"));  // "at room temperature"
         }
         takeVessel(verb, on);
     }
@@ -161,13 +113,15 @@ class Reader {
         read_.step.heat = OvenHeat{at, at, mode, false, {}};
     }
 
-    void takeVessel(const CookingVerb& verb, CookedOn on) {
+    void takeVessel(const CookingVerb& verb, DoneOn on) {
         std::string_view ware = vesselIn(words_);
         if (!canStand(ware, on)) {
             ware = canStand(verb.ware, on) ? verb.ware : std::string_view();
         }
-        if (ware.empty() && on != CookedOn::Nothing) {
-            ware = on == CookedOn::Burner ? "saute-pan" : "baking-dish";
+        if (ware.empty() && on == DoneOn::Burner) {
+            ware = "saute-pan";
+        } else if (ware.empty() && on == DoneOn::Oven) {
+            ware = "baking-dish";
         }
         if (!ware.empty()) {
             WareNeed need;
@@ -182,37 +136,93 @@ class Reader {
     Instruction read_;
 };
 
-bool endsInAbbreviation(std::string_view text) {
+/// Whether the full stop after the text ends no sentence. After some words it may be either.
+bool endsInAbbreviation(std::string_view text, bool capitalFollows) {
     const std::size_t space = text.find_last_of(' ');
     const std::string_view word = text.substr(space == std::string_view::npos ? 0 : space + 1);
-    return word.size() < 2 ||
-           isOneOf(word, "tbsp tsp oz lb lbs pt qt approx ca min mins hr hrs sec in no fl e.g i.e");
+    if (isOneOf(word, "min mins hr hrs sec secs in no")) {
+        return !capitalFollows;
+    }
+    return word.size() < 2 || isOneOf(word, "tbsp tsp oz lb lbs pt qt approx ca fl e.g i.e");
+}
+
+/// "1.", "2)" and "Step 3:" in front of a sentence taken off.
+std::string_view withoutNumber(std::string_view sentence) {
+    std::string_view rest = sentence;
+    if (isOneOf(firstWord(rest), "step")) {
+        dropWord(rest);
+    }
+    const std::size_t digits = std::min(rest.find_first_not_of("0123456789"), rest.size());
+    rest.remove_prefix(digits);
+    const std::string_view mark = firstWord(rest);
+    if (digits == 0 || !(rest.empty() || isOneOf(mark, ". ) :"))) {
+        return sentence;
+    }
+    dropWord(rest);
+    return rest;
+}
+
+/// Whether a line goes on from one that ended without a mark: it begins in small letters, with a
+/// number that is none of a list, or in parentheses.
+bool goesOn(std::string_view before, std::string_view line) {
+    const char first = line.front();
+    if (before.find_last_of(".!?:") == before.size() - 1) {
+        return false;
+    }
+    return (first >= 'a' && first <= 'z') || first == '(' ||
+           (isDigit(first) && withoutNumber(line) == line);
+}
+
+/// The lines, plain, those that go on from the one before joined to it.
+std::vector<std::string> paragraphsOf(std::string_view text) {
+    std::vector<std::string> paragraphs;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find('\n'), text.size());
+        const std::string line = plainLine(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+        if (line.empty()) {
+            continue;
+        }
+        if (!paragraphs.empty() && goesOn(paragraphs.back(), line)) {
+            paragraphs.back() += " " + line;
+        } else {
+            paragraphs.push_back(line);
+        }
+    }
+    return paragraphs;
+}
+
+void addSentences(std::string_view plain, std::vector<std::string>& sentences) {
+    std::size_t begin = 0;
+    const auto take = [&](std::size_t end) {
+        const std::string_view sentence = withoutNumber(trimmed(plain.substr(begin, end - begin)));
+        if (!sentence.empty()) {
+            sentences.emplace_back(sentence);
+        }
+        begin = end + 1;
+    };
+    for (std::size_t i = 0; i < plain.size(); ++i) {
+        const bool mark = plain[i] == '.' || plain[i] == '!' || plain[i] == '?';
+        const bool atEnd = i + 1 == plain.size() || plain[i + 1] == ' ';
+        const bool capital = i + 2 < plain.size() && plain[i + 2] >= 'A' && plain[i + 2] <= 'Z';
+        if (mark && atEnd &&
+            (i + 1 == plain.size() ||
+             !endsInAbbreviation(plain.substr(begin, i - begin), capital))) {
+            take(i);
+        }
+    }
+    if (begin < plain.size()) {
+        take(plain.size());
+    }
 }
 
 }  // namespace
 
 std::vector<std::string> sentencesOf(std::string_view text) {
-    const std::string plain = plainLine(text);
     std::vector<std::string> sentences;
-    std::size_t begin = 0;
-    const auto take = [&](std::size_t end) {
-        const std::string_view sentence =
-            trimmed(std::string_view(plain).substr(begin, end - begin));
-        if (!sentence.empty()) {
-            sentences.emplace_back(sentence);
-        }
-    };
-    for (std::size_t i = 0; i < plain.size(); ++i) {
-        const bool mark = plain[i] == '.' || plain[i] == '!' || plain[i] == '?';
-        const bool atEnd = i + 1 == plain.size() || plain[i + 1] == ' ';
-        if (mark && atEnd &&
-            (i + 1 == plain.size() ||
-             !endsInAbbreviation(std::string_view(plain).substr(begin, i - begin)))) {
-            take(i);
-            begin = i + 1;
-        }
+    for (const std::string& paragraph : paragraphsOf(text)) {
+        addSentences(paragraph, sentences);
     }
-    take(plain.size());
     return sentences;
 }
 

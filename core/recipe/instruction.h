@@ -9,7 +9,8 @@
 
 namespace rangeline {
 
-/// The sentences of a text, each without its full stop. A full stop after an abbreviation ("tbsp.")
+/// The sentences of a text, each without its full stop and the number of a list in front. A line
+/// ends one, unless the next goes on in small letters; a full stop after an abbreviation ("tbsp.")
 /// ends none.
 std::vector<std::string> sentencesOf(std::string_view text);
 

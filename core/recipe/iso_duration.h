@@ -8,8 +8,9 @@
 
 namespace rangeline {
 
-/// Days, hours, minutes and seconds, the last with a fraction that is cut off; weeks alone. Empty
-/// for years and months, for anything else, and for more than a week.
+/// Weeks, days, hours, minutes and seconds; the last of them may have a fraction, of which
+/// thousandths count. Cut to whole seconds. Empty for years and months, for anything else, and for
+/// more than a week.
 std::optional<Duration> readIsoDuration(std::string_view text);
 
 }  // namespace rangeline

@@ -7,6 +7,10 @@
 
 namespace rangeline {
 
+constexpr bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+
 /// One line of plain text: signs of fractions as digits ("1½" gives "1 1/2"), long dashes as "-",
 /// the multiplication sign as "x", runs of space as one, without marks of a list in front.
 /// Characters that may not stand in a text become spaces.

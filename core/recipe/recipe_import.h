@@ -23,8 +23,12 @@ enum class ImportRemarkCode : std::uint8_t {
     OvenTurnedOn,        ///< a sentence about heating the oven is no step of its own
     YieldNotUnderstood,  ///< how many it serves; 4 is taken
     TimeNotUnderstood,   ///< a duration that is none of ISO 8601, or more than a week
-    NothingUnderstood    ///< a part of another type than the vocabulary allows
+    NothingUnderstood,   ///< a part of another type than the vocabulary allows
+    LeftOut              ///< more steps or lines of ingredients than are read
 };
+
+/// What the oven is set to where a recipe says it nowhere.
+inline constexpr Temperature ovenWhereUnsaid = Temperature::fahrenheit(350);
 
 struct ImportRemark {
     ImportRemarkCode code{};
@@ -41,8 +45,9 @@ struct ImportedRecipe {
     std::vector<ImportRemark> remarks;
 };
 
-/// Every recipe found, at most 50; none where there is none. The fault is the first thing wrong
-/// with the JSON, where no recipe could be read for it; TooLarge above largestLessonFile bytes.
+/// Every recipe found, at most 50, each with at most 500 steps and 500 ingredients; none where
+/// there is none. The fault is the first thing wrong with the JSON, where no recipe could be read
+/// for it; TooLarge above largestLessonFile bytes.
 Result<std::vector<ImportedRecipe>, Fault> readRecipes(std::string_view bytes);
 
 }  // namespace rangeline

@@ -1,8 +1,10 @@
 #include "recipe/recipe_lesson.h"
 
 #include "model/dish_copy.h"
+#include "model/fridge.h"
 
 namespace rangeline {
+
 Lesson lessonOf(std::span<const Dish> dishes, Kitchen kitchen, std::string servingTime,
                 std::string zone, Units units) {
     Lesson lesson;
@@ -16,7 +18,7 @@ Lesson lessonOf(std::span<const Dish> dishes, Kitchen kitchen, std::string servi
     lesson.kitchen = std::move(kitchen);
     for (const Dish& dish : dishes) {
         Serving serving;
-        serving.dish = besideOthers(dish, lesson.servings);
+        serving.dish = besideOthers(inFridgeOf(lesson.kitchen, dish), lesson.servings);
         serving.covers = dish.writtenFor;
         lesson.servings.push_back(std::move(serving));
     }

@@ -12,10 +12,6 @@ constexpr std::array<std::string_view, 13> numberWords{"",     "one",    "two", 
                                                        "five", "six",    "seven", "eight", "nine",
                                                        "ten",  "eleven", "twelve"};
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 /// At most six digits; else the line stays.
 std::optional<std::int64_t> takeDigits(std::string_view& line) {
     constexpr std::size_t most = 6;

@@ -7,10 +7,6 @@
 namespace rangeline {
 namespace {
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 bool isLetter(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }
@@ -75,18 +71,17 @@ std::vector<Temperature> temperaturesNamed(std::string_view text) {
 
 std::string heatNamed(std::string_view text) {
     const std::string low = lowered(text);
-    const std::size_t heat = low.find(" heat");
-    if (heat == std::string::npos) {
-        return {};
+    const auto words = wordsOf(low);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const std::string_view level = words[i - 1];
+        if (!words[i].starts_with("heat") ||
+            !isOneOf(level, "low medium-low medium medium-high high gentle moderate")) {
+            continue;
+        }
+        const bool compound = i > 1 && words[i - 2] == "medium" && isOneOf(level, "low high");
+        return compound ? "medium-" + std::string(level) : std::string(level);
     }
-    const auto words = wordsOf(std::string_view(low).substr(0, heat));
-    if (words.empty() ||
-        !isOneOf(words.back(), "low medium-low medium medium-high high gentle moderate")) {
-        return {};
-    }
-    const bool compound = words.size() > 1 && isOneOf(words[words.size() - 2], "medium") &&
-                          isOneOf(words.back(), "low high");
-    return compound ? "medium-" + std::string(words.back()) : std::string(words.back());
+    return {};
 }
 
 }  // namespace rangeline

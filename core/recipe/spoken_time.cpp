@@ -37,10 +37,11 @@ std::optional<int> takeUnitOfTime(std::string_view& text) {
                         : isOneOf(word, "h hr hrs hour hours")       ? 3600
                         : isOneOf(word, "d day days")                ? 86'400
                                                                      : 0;
-    if (seconds == 0) {
+    rest.remove_prefix(word.size());
+    const bool goesOn = rest.starts_with('\'') || rest.starts_with("’");  // "3 d'Anjou pears"
+    if (seconds == 0 || goesOn) {
         return std::nullopt;
     }
-    rest.remove_prefix(word.size());
     text = rest;
     return seconds;
 }
@@ -72,14 +73,70 @@ std::optional<Rational> takeUpper(std::string_view& text) {
     return number;
 }
 
+/// "and a half", "and 1/4" before a unit: a part of one.
+std::optional<Rational> takeAndPart(std::string_view& text) {
+    std::string_view rest = text;
+    if (!takeWord(rest, "and")) {
+        return std::nullopt;
+    }
+    takeWord(rest, "a");
+    dropSpace(rest);
+    const std::string_view word = letters(rest);
+    if (isOneOf(word, "half quarter")) {
+        rest.remove_prefix(word.size());
+        takeWord(rest, "a an");
+        text = rest;
+        return Rational(1, isOneOf(word, "half") ? 2 : 4);
+    }
+    const auto part = takeNumber(rest);
+    if (!part || !(*part < Rational(1))) {
+        return std::nullopt;
+    }
+    text = rest;
+    return part;
+}
+
+/// "and a half" after a unit.
+std::optional<Rational> takeAndAHalf(std::string_view& text) {
+    std::string_view rest = text;
+    return takeWord(rest, "and") && takeWord(rest, "a") ? takeAndPart(text) : std::nullopt;
+}
+
+/// "or two" after a unit: more of the same.
+std::optional<Rational> takeOrMore(std::string_view& text) {
+    std::string_view rest = text;
+    if (!takeWord(rest, "or")) {
+        return std::nullopt;
+    }
+    dropSpace(rest);
+    const auto number = takeNumber(rest);
+    std::string_view after = rest;
+    if (!number || takeUnitOfTime(after)) {
+        return std::nullopt;
+    }
+    text = rest;
+    return number;
+}
+
+/// "In a second bowl" tells of no time.
+bool isOrdinal(std::string_view number, std::string_view after) {
+    return isOneOf(letters(number), "a one") && isOneOf(letters(trimmed(after)), "second");
+}
+
 /// "20 minutes", "20-25 minutes", "45 minutes to 1 hour": in seconds.
 std::optional<Span> takeSpan(std::string_view& text) {
     std::string_view rest = text;
-    const auto low = takeNumber(rest);
-    if (!low) {
+    auto low = takeNumber(rest);
+    if (!low || isOrdinal(text, rest)) {
         return std::nullopt;
     }
-    const auto high = takeUpper(rest);
+    if (const auto part = takeAndPart(rest)) {
+        low = *low + *part;
+    }
+    auto high = takeUpper(rest);
+    if (const auto part = high ? takeAndPart(rest) : std::nullopt) {
+        high = *high + *part;
+    }
     const auto unit = takeUnitOfTime(rest);
     if (!unit) {
         return std::nullopt;
@@ -92,6 +149,11 @@ std::optional<Span> takeSpan(std::string_view& text) {
         if (upperUnit) {
             span.high = *upper * Rational(*upperUnit);
             rest = further;
+        } else if (const auto more = takeOrMore(rest); more && *low < *more) {
+            span.high = *more * Rational(*unit);
+        } else if (const auto part = takeAndAHalf(rest)) {
+            span.low = span.low + *part * Rational(*unit);
+            span.high = span.low;
         }
     }
     text = rest;

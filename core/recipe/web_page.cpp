@@ -2,6 +2,7 @@
 
 #include <libxml/HTMLparser.h>
 
+#include <algorithm>
 #include <memory>
 
 #include "recipe/plain_words.h"
@@ -58,6 +59,17 @@ std::string contentOfAll(const xmlNode& node) {
     return text;
 }
 
+/// Whether lines of the source mean nothing: it has elements, not only entities.
+bool hasElements(std::string_view html) {
+    for (std::size_t i = 0; i + 1 < html.size(); ++i) {
+        const char next = html[i + 1];
+        if (html[i] == '<' && ((next >= 'a' && next <= 'z') || (next >= 'A' && next <= 'Z'))) {
+            return true;
+        }
+    }
+    return false;
+}
+
 bool endsALine(std::string_view element) {
     return isOneOf(element, "p br li div h1 h2 h3 h4 tr");
 }
@@ -86,11 +98,16 @@ std::string textOfHtml(std::string_view html) {
         return std::string(html);
     }
     std::string text;
+    const bool folded = hasElements(html);
     const Document document = parse(html);
     const xmlNode* root = document ? xmlDocGetRootElement(document.get()) : nullptr;
     for (const xmlNode* node = root; node != nullptr; node = following(node, root)) {
         if (node->type == XML_TEXT_NODE) {
-            text += contentOf(*node);
+            std::string content(contentOf(*node));
+            if (folded) {
+                std::ranges::replace(content, '\n', ' ');
+            }
+            text += content;
         } else if (node->type == XML_ELEMENT_NODE && endsALine(nameOf(*node)) && !text.empty()) {
             text += '\n';
         }

@@ -11,7 +11,7 @@ namespace rangeline {
 std::vector<std::string> linkedDataIn(std::string_view html);
 
 /// The text of a piece of HTML or of plain text: without tags, entities as their characters, and
-/// a line for each paragraph, list item or line break.
+/// a line for each paragraph, list item or line break. Line ends of a text without tags stay.
 std::string textOfHtml(std::string_view html);
 
 }  // namespace rangeline

@@ -4,12 +4,13 @@
 #include <array>
 #include <cmath>
 
+#include "model/fridge.h"
 #include "safety/techniques.h"
 
 namespace rangeline {
 namespace {
 
-enum class On : std::uint8_t { Nothing, Burner, Oven };
+enum class On : std::uint8_t { Nothing, Burner, Oven, FridgeShelf };
 
 struct Usual {
     std::string_view technique;
@@ -58,9 +59,9 @@ constexpr std::array rows = {
     Usual{"mince", 5, 0, Hands, Nothing, "", 0, 0, "board"},
     Usual{"whisk", 4, 0, Hands, Nothing, "", 0, 0, "bowl"},
     Usual{"knead", 10, 0, Hands, Nothing, "", 0, 0, "board"},
-    Usual{"marinate", 60, 2, Away, Nothing, "", 0, 0, "bowl"},
+    Usual{"marinate", 60, 2, Away, FridgeShelf, "", 0, 0, "bowl"},
     Usual{"cool", 30, 0, Away},
-    Usual{"chill", 120, 1, Away},
+    Usual{"chill", 120, 1, Away, FridgeShelf},
     Usual{"temper", 30, 1, Away},
 };
 
@@ -118,7 +119,10 @@ std::vector<Segment> attentionOf(Duration handsFirst, Attention then) {
 }
 
 StepStart plainStart() {
-    return {{plainTime, plainTime, plainTime}, attentionOf({}, Hands), {}, {}, {}};
+    StepStart start;
+    start.time = {plainTime, plainTime, plainTime};
+    start.segments = attentionOf({}, Hands);
+    return start;
 }
 
 StepStart usualStart(std::string_view technique, Units units) {
@@ -128,8 +132,11 @@ StepStart usualStart(std::string_view technique, Units units) {
         return plainStart();
     }
     return {timeAround(Duration::minutes(row->likely), range->least, range->most),
-            attentionOf(Duration::minutes(row->handsFirst), row->then), heatOf(*row, units),
-            waresOf(*row), std::string(range->danger)};
+            attentionOf(Duration::minutes(row->handsFirst), row->then),
+            heatOf(*row, units),
+            waresOf(*row),
+            row->on == FridgeShelf,
+            std::string(range->danger)};
 }
 
 void goOver(Step& step, const StepStart& before, const StepStart& next) {
@@ -146,6 +153,9 @@ void goOver(Step& step, const StepStart& before, const StepStart& next) {
     }
     if (step.wares == before.wares || step.wares.empty()) {
         step.wares = next.wares;
+    }
+    if (next.cold != before.cold) {
+        keepInFridge(step, next.cold);
     }
     std::vector<std::string>& dangers = step.hazards.dangers;
     if (!next.danger.empty() && std::ranges::find(dangers, next.danger) == dangers.end()) {

@@ -16,6 +16,7 @@ struct StepStart {
     std::vector<Segment> segments;
     Heat heat;
     std::vector<WareNeed> wares;
+    bool cold = false;   ///< goes on in the fridge, and its food stays there
     std::string danger;  ///< row of the danger table that always goes with it, or empty
 
     friend bool operator==(const StepStart&, const StepStart&) = default;
@@ -32,9 +33,9 @@ DurationRange timeAround(Duration likely, Duration least, Duration most);
 /// Hands at first, where there are any, then the rest.
 std::vector<Segment> attentionOf(Duration handsFirst, Attention then);
 
-/// The step goes over from one start to another: time and attention, heat, and vessels, each only
-/// where it still is as the start before it, or a plain one, had it. What the cook has stated
-/// stays.
+/// The step goes over from one start to another: time and attention, heat, vessels and fridge,
+/// each only where it still is as the start before it, or a plain one, had it. What the cook has
+/// stated stays.
 void goOver(Step& step, const StepStart& before, const StepStart& next);
 
 }  // namespace rangeline

@@ -60,6 +60,13 @@ INSTANTIATE_TEST_SUITE_P(
         Line{"Salt to taste", "", "Salt", "", "to taste"},
         Line{"a pinch of saffron", "1 pinch", "saffron", "", ""},
         Line{"half a lemon, in wedges", "1/2", "lemon", "in wedges", ""},
+        Line{"3-pound chicken", "3 lb", "chicken", "", ""},
+        Line{"One 15-ounce can chickpeas, rinsed", "1 can", "chickpeas", "", "15 oz each, rinsed"},
+        Line{"15-ounce can chickpeas", "15 oz", "chickpeas", "", "can"},
+        Line{"2 8-ounce pork chops", "2", "pork chops", "", "8 oz each"},
+        Line{"1 1/2-pound pork loin", "1 1/2 lb", "pork loin", "", ""},
+        Line{"1-inch piece of ginger, grated", "1 piece", "ginger", "grated", "1-inch"},
+        Line{"8 oz. package cream cheese", "8 oz", "cream cheese", "", "package"},
         Line{"One egg", "1", "egg", "", ""}, Line{"a dozen eggs", "12", "eggs", "", ""},
         Line{"about 2 pounds squash; peeled and cubed", "2 lb", "squash", "peeled and cubed",
              "about"}));
@@ -72,6 +79,8 @@ INSTANTIATE_TEST_SUITE_P(
                     Line{"200 g / 7 oz leeks, halved lengthwise", "200 g", "leeks",
                          "halved lengthwise", "7 oz"},
                     Line{"2 x 400 g tins chickpeas", "2 tins", "chickpeas", "", "400 g each"},
+                    Line{"400g tin of tomatoes", "400 g", "tomatoes", "", "tin"},
+                    Line{"2 cm piece ginger", "1 piece", "ginger", "", "2 cm"},
                     Line{"0.75 kg potatoes", "3/4 kg", "potatoes", "", ""},
                     Line{"• 3 dl cream", "3 dl", "cream", "", ""},
                     Line{"½ kg crème fraîche", "1/2 kg", "crème fraîche", "", ""}));

@@ -35,6 +35,17 @@ TEST(SpokenTime, IsFoundHoweverItIsWritten) {
     EXPECT_EQ(timesIn("sear 4 minutes per side"), "8 min");
     EXPECT_EQ(timesIn("cook 5 minutes, then bake 30 minutes"), "5 min; 30 min");
     EXPECT_EQ(timesIn("toss (2 min)"), "2 min");
+    EXPECT_EQ(timesIn("for an hour and a half"), "1 h 30 min");
+    EXPECT_EQ(timesIn("two and a half hours"), "2 h 30 min");
+    EXPECT_EQ(timesIn("1 and 1/2 hours"), "1 h 30 min");
+    EXPECT_EQ(timesIn("1 hour and half an hour"), "1 h 30 min");
+    EXPECT_EQ(timesIn("fry a minute or two"), "1 min to 2 min");
+    EXPECT_EQ(timesIn("two to two and a half hours"), "2 h to 2 h 30 min");
+    EXPECT_EQ(timesIn("Cook 20 minutes and half an hour"), "50 min");
+    EXPECT_EQ(timesIn("Simmer 10 minutes and half the butter"), "10 min");
+    EXPECT_EQ(timesIn("Cook 5 minutes or one side is brown"), "5 min");
+    EXPECT_EQ(timesIn("In a second bowl, whisk the eggs"), "");
+    EXPECT_EQ(timesIn("Peel 3 d'Anjou pears"), "");
     EXPECT_EQ(timesIn("baste every 10 minutes"), "");
     EXPECT_EQ(timesIn("2 minted lambs and 5 horses"), "");
     EXPECT_EQ(timesIn("for 99999 hours"), "");
@@ -85,6 +96,24 @@ TEST(Sentences, EndAtFullStopsThatAreNoAbbreviations) {
                 ElementsAre("Add 2 tbsp. of oil", "Fry the leeks", "Rest"));
     EXPECT_THAT(sentencesOf("Cook 1.5 hours."), ElementsAre("Cook 1.5 hours"));
     EXPECT_THAT(sentencesOf(" "), ElementsAre());
+    EXPECT_THAT(sentencesOf("Boil 20 min. Stir the cream in. Rest 5 min. or so"),
+                ElementsAre("Boil 20 min", "Stir the cream in", "Rest 5 min. or so"));
+}
+
+TEST(Sentences, EndWithTheirLineUnlessTheNextGoesOn) {
+    EXPECT_THAT(sentencesOf("Chop the leeks\nFry them in\nbutter\n\nRest"),
+                ElementsAre("Chop the leeks", "Fry them in butter", "Rest"));
+    EXPECT_THAT(sentencesOf("Fry for\n10 minutes\n(or 12)\n20 leeks\n2. Rest."),
+                ElementsAre("Fry for 10 minutes (or 12) 20 leeks", "Rest"));
+    EXPECT_THAT(sentencesOf("Rest.\n10 minutes later, plate"),
+                ElementsAre("Rest", "10 minutes later, plate"));
+}
+
+TEST(Sentences, HaveNoNumbersOfAListInFront) {
+    EXPECT_THAT(sentencesOf("1. Chop the leeks. 2. Fry them.\n10. Rest\n2) Plate\nStep 3: Eat"),
+                ElementsAre("Chop the leeks", "Fry them", "Rest", "Plate", "Eat"));
+    EXPECT_THAT(sentencesOf("2 leeks go along. 1.5 cups too"),
+                ElementsAre("2 leeks go along", "1.5 cups too"));
 }
 
 TEST(Instruction, OfASimmerTakesABurnerAndASaucepan) {
@@ -112,12 +141,67 @@ TEST(Instruction, OfTheOvenTakesItsTemperatureOrTheUsualOne) {
     EXPECT_TRUE(unsaid.ovenAssumed);
     EXPECT_TRUE(readInstruction("Preheat the oven to 375°F", usualOven).heatsOven);
     EXPECT_TRUE(readInstruction("Heat the oven to 190C", usualOven).heatsOven);
+    EXPECT_TRUE(readInstruction("Set your oven to 400°F", usualOven).heatsOven);
+    EXPECT_TRUE(readInstruction("Preheat to 180C", usualOven).heatsOven);
+    EXPECT_TRUE(readInstruction("Preheat the broiler", usualOven).heatsOven);
+}
+
+TEST(Instruction, ThatDoesMoreThanHeatTheOvenIsAStep) {
+    const Instruction roast = readInstruction(
+        "Heat the oil in a skillet, add the roots, then roast in the oven for 20 minutes",
+        usualOven);
+    EXPECT_FALSE(roast.heatsOven);
+    EXPECT_EQ(roast.step.technique, "roast");
+    EXPECT_TRUE(std::holds_alternative<OvenHeat>(roast.step.heat));
+    const Instruction toss =
+        readInstruction("Preheat the oven to 400°F and toss the roots with oil", usualOven);
+    EXPECT_FALSE(toss.heatsOven);
+    EXPECT_TRUE(std::holds_alternative<std::monostate>(toss.step.heat));
+    const Instruction sear =
+        readInstruction("Preheat a skillet, then sear the lamb 3 minutes per side", usualOven);
+    EXPECT_FALSE(sear.heatsOven);
+    EXPECT_EQ(sear.step.technique, "sear");
+    for (const std::string_view kept : {"Set the dish in a 375 °F oven for 40 minutes",
+                                        "Turn the roots over in the 400 °F oven"}) {
+        EXPECT_FALSE(readInstruction(kept, usualOven).heatsOven) << kept;
+    }
+}
+
+TEST(Instruction, IsAboutTheVerbThatCooks) {
+    const auto techniqueOf = [](std::string_view sentence) {
+        return readInstruction(sentence, usualOven).step.technique;
+    };
+    EXPECT_EQ(techniqueOf("Reduce the heat to low and simmer 20 minutes"), "simmer");
+    EXPECT_EQ(techniqueOf("Reduce the sauce by half"), "reduce");
+    EXPECT_EQ(techniqueOf("Heat the butter and saute the leeks"), "saute");
+    EXPECT_EQ(techniqueOf("Bring a large pot of water to a boil"), "boil");
+    EXPECT_EQ(techniqueOf("Mix the dressing and chill for an hour"), "chill");
+    EXPECT_EQ(techniqueOf("Turn the oven up to 425°F and bake 10 minutes more"), "bake");
+}
+
+TEST(Instruction, SaysItsHeatWhereverThatStands) {
+    const auto levelOf = [](std::string_view sentence) {
+        return std::get<BurnerHeat>(readInstruction(sentence, usualOven).step.heat).level;
+    };
+    EXPECT_EQ(levelOf("Season and heat the oil over medium heat"), "medium");
+    EXPECT_EQ(levelOf("Increase heat, then fry over medium high heat."), "medium-high");
+    EXPECT_EQ(levelOf("Saute the leeks"), "");
 }
 
 TEST(Instruction, OfADutchOvenStaysOnTheBurner) {
     const Instruction read = readInstruction("Brown the lamb in a Dutch oven", usualOven);
     EXPECT_TRUE(std::holds_alternative<BurnerHeat>(read.step.heat));
     EXPECT_EQ(read.step.wares.at(0).kind, "pot");
+}
+
+TEST(Instruction, ChillsOnAFridgeShelf) {
+    const Step chilled = readInstruction("Refrigerate for 2 hours", usualOven).step;
+    EXPECT_EQ(chilled.technique, "chill");
+    EXPECT_THAT(chilled.pools, ElementsAre(PoolNeed{PoolId{"fridge-shelf"}, 1}));
+    EXPECT_EQ(chilled.after.storage, Storage::Cold);
+    const Step atRoom = readInstruction("Marinate at room temperature, 20 min", usualOven).step;
+    EXPECT_TRUE(atRoom.pools.empty());
+    EXPECT_EQ(atRoom.after, Keeping());
 }
 
 TEST(Instruction, WithoutAVerbThatIsKnownNeedsHands) {

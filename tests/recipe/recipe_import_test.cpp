@@ -117,7 +117,11 @@ TEST(RecipeImport, ReadsInstructionsInEveryShape) {
                             {"@type": "HowToTip", "text": "Mind the knife"}]}])"),
               "Pot: Chop; Mind the knife;");
     EXPECT_EQ(stepsFor(R"("<ol><li>Chop &amp; rinse</li><li>Fry 1&frac12; min</li></ol>")"),
-              "Pot: Chop & rinse Fry 1 1/2 min;");
+              "Pot: Chop & rinse; Fry 1 1/2 min;");
+    EXPECT_EQ(stepsFor(R"("<p>Chop the\n leeks</p>\n<p>Fry\nthem</p>")"),
+              "Pot: Chop the leeks; Fry them;");
+    EXPECT_EQ(stepsFor(R"("1. Chop\n2. Fry for\n10 minutes\n3. Serve")"),
+              "Pot: Chop; Fry for 10 minutes; Serve;");
 }
 
 TEST(RecipeImport, MakesAComponentOfEachSectionAndJoinsThemAtTheEnd) {
@@ -232,6 +236,19 @@ TEST(RecipeImport, OfNamesWithoutEndReadsWhatAPageCanHold) {
     EXPECT_EQ(itself.dish.name, "Pot");
 }
 
+TEST(RecipeImport, OfTooManyStepsSaysOnceWhereItStops) {
+    std::string text = R"({"@context": "https://schema.org", "@type": "Recipe", "name": "Pot",
+        "recipeYield": 4, "recipeInstructions": ")";
+    for (int i = 1; i <= 502; ++i) {
+        text += "Simmer pot " + std::to_string(i) + " 5 minutes. ";
+    }
+    const ImportedRecipe read = readOne(text + "\"}");
+    ASSERT_EQ(read.dish.components.size(), 1U);
+    EXPECT_EQ(read.dish.components.front().steps.size(), 500U);
+    EXPECT_THAT(read.remarks,
+                ElementsAre(ImportRemark{ImportRemarkCode::LeftOut, "Simmer pot 501 5 minutes"}));
+}
+
 TEST(RecipeImport, RefusesWhatIsTooLargeOrTooDeep) {
     const auto large = readRecipes(std::string(10'000'001, ' '));
     ASSERT_FALSE(large.ok());
@@ -253,9 +270,12 @@ TEST(IsoDuration, IsReadInDaysToSeconds) {
     EXPECT_EQ(readIsoDuration("P1D"), Duration::hours(24));
     EXPECT_EQ(readIsoDuration("PT90M"), Duration::minutes(90));
     EXPECT_EQ(readIsoDuration("PT12.5S"), Duration::seconds(12));
+    EXPECT_EQ(readIsoDuration("PT1.5H"), Duration::minutes(90));
+    EXPECT_EQ(readIsoDuration("PT1H7,25M"), Duration::seconds(4035));
     EXPECT_EQ(readIsoDuration("P1W"), Duration::hours(168));
-    for (const char* text : {"", "P", "PT", "1H", "PT1H1H", "PT1M1H", "P1Y", "P1M", "PT-5M",
-                             "PT100000000000S", "PT1", "P1DT8D", "PT9999999999999999999H"}) {
+    for (const char* text :
+         {"", "P", "PT", "1H", "PT1H1H", "PT1M1H", "P1Y", "P1M", "PT-5M", "PT1.5H30M",
+          "PT100000000000S", "PT1", "P1DT8D", "PT9999999999999999999H"}) {
         EXPECT_FALSE(readIsoDuration(text)) << text;
     }
 }

@@ -68,6 +68,27 @@ TEST(TermsOfTheCook, ATechniqueBringsItsDangerOnce) {
     EXPECT_THAT(step.hazards.dangers, ElementsAre("hot-fat"));
 }
 
+TEST(TermsOfTheCook, WhatIsChilledStandsOnAFridgeShelfFromThenOn) {
+    Step step = plainStep();
+    setTechnique(step, "chill", {}, us);
+    EXPECT_THAT(step.pools, ElementsAre(PoolNeed{PoolId{"fridge-shelf"}, 1}));
+    EXPECT_EQ(step.after.storage, Storage::Cold);
+    EXPECT_EQ(step.after.place, (PoolNeed{PoolId{"fridge-shelf"}, 1}));
+    setTechnique(step, "cool", {}, us);
+    EXPECT_THAT(step.pools, IsEmpty());
+    EXPECT_EQ(step.after, Keeping());
+}
+
+TEST(TermsOfTheCook, WhereFoodStandsStaysAsTheCookStatedIt) {
+    Step step = plainStep();
+    step.after.atRoom = Duration::minutes(20);
+    step.pools = {{PoolId{"freezer"}, 1}};
+    const Step stated = step;
+    setTechnique(step, "chill", {}, us);
+    EXPECT_EQ(step.after, stated.after);
+    EXPECT_EQ(step.pools, stated.pools);
+}
+
 TEST(TermsOfTheCook, AnUnknownWordStaysAWord) {
     Step step = plainStep();
     const Step before = step;
@@ -125,6 +146,19 @@ TEST(TermsOfTheCook, ATypedLineKeepsItsTimeAndGetsTheUsualAttention) {
     EXPECT_EQ(step.time.likely, Duration::minutes(25));
     EXPECT_EQ(step.segments.size(), 2U);
     EXPECT_EQ(std::get<BurnerHeat>(step.heat).level, "medium-low");
+}
+
+TEST(TermsOfTheCook, ATypedLineMarinatesInTheFridgeUnlessItSaysRoomTemperature) {
+    Step step = plainStep();
+    step.name = "Marinate the fish 20 minutes at room temperature";
+    suggest(step, {}, us);
+    EXPECT_EQ(step.technique, "marinate");
+    EXPECT_THAT(step.pools, IsEmpty());
+    EXPECT_EQ(step.after.storage, Storage::Room);
+    step.name = "Marinate the fish 20 minutes";
+    suggest(step, {}, us);
+    EXPECT_THAT(step.pools, ElementsAre(PoolNeed{PoolId{"fridge-shelf"}, 1}));
+    EXPECT_EQ(step.after.storage, Storage::Cold);
 }
 
 }  // namespace
