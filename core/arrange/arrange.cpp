@@ -1,6 +1,8 @@
 #include "arrange/arrange.h"
 
+#include <chrono>
 #include <condition_variable>
+#include <mutex>
 #include <thread>
 
 #include "arrange/lanes/lane.h"
@@ -29,8 +31,8 @@ bool waitALittle(const std::stop_token& stop) {
 ArrangeResult arrange(const Lesson& lesson, const ArrangeOptions& options,
                       const ArrangeCallback& progress, std::stop_token stop) {
     Board board;
-    std::jthread raising;
     std::int64_t conflicts = 0;
+    std::jthread raising;  // ends before what it works on
     if (options.threads > 1) {
         raising = std::jthread([&](const std::stop_token& ended) {
             if (waitALittle(ended)) {

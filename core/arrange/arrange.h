@@ -47,7 +47,7 @@ struct ArrangeProgress {
 enum class ArrangeStatus : std::uint8_t {
     Proved,       ///< the plan is the best there is
     Found,        ///< a plan; a better one may exist
-    NotPossible,  ///< proved that no plan keeps all the rules
+    NotPossible,  ///< proved that no plan within seven days of serving keeps all the rules
     Stopped       ///< limit or stop before a plan was found
 };
 
@@ -73,9 +73,10 @@ struct ArrangeResult {
 using ArrangeCallback = std::function<void(const ArrangeProgress&)>;
 
 /// Requires validate(lesson) to be empty. Placements that are pinned or started stay; the others
-/// are where the search begins, and planned anew. Least lateness comes first, then the aim; both
-/// are proved. What they leave open is decided by the other aims in their order, as well as a fixed
-/// number of conflicts for each allows.
+/// are where the search begins, and planned anew. Where cooks could share a step's pieces, or work
+/// on it together, in more than 128 ways, as many are tried and nothing is proved. Least lateness
+/// comes first, then the aim; both are proved. What they leave open is decided by the other aims in
+/// their order, as well as a fixed number of conflicts for each allows.
 ArrangeResult arrange(const Lesson& lesson, const ArrangeOptions& options = {},
                       const ArrangeCallback& progress = {}, std::stop_token stop = {});
 

@@ -2,29 +2,11 @@
 
 #include <algorithm>
 
+#include "arrange/explain/earliest_start.h"
 #include "arrange/explain/explainer.h"
 
 namespace rangeline {
 namespace {
-
-/// Placements of steps that are not there any more are left over.
-bool exists(const Expanded& expanded, const PlacementKey& key) {
-    if (const auto* step = std::get_if<StepKey>(&key)) {
-        return expanded.taskOf(*step) >= 0;
-    }
-    const auto* wash = std::get_if<WashKey>(&key);
-    return wash == nullptr || expanded.taskOf(wash->after) >= 0;
-}
-
-Instant earliestOf(const Placements& placements, const Expanded& expanded) {
-    std::optional<Instant> earliest;
-    for (const auto& [key, placement] : placements) {
-        if (exists(expanded, key) && (!earliest || placement.start < *earliest)) {
-            earliest = placement.start;
-        }
-    }
-    return earliest.value_or(Instant::serving());
-}
 
 /// When a placed task ends.
 Instant endOf(const Lesson& lesson, const Task& task, const Placement& placement) {
@@ -68,7 +50,7 @@ Explanation explainPlating(const Lesson& placed, const ExplainOptions& options,
         explainer.lateAtMost(late - Duration::seconds(1));
     } else {
         explainer.lateAtMost(Duration());
-        explainer.startNoEarlier(earliestOf(placed.placements, explainer.expanded()) +
+        explainer.startNoEarlier(earliestStart(placed.placements, explainer.expanded()) +
                                  placed.head.grain);
     }
     return explainer.explain();

@@ -4,6 +4,7 @@
 #include <chrono>
 
 #include "arrange/arrange.h"
+#include "arrange/explain/earliest_start.h"
 #include "arrange/explain/loosen.h"
 #include "arrange/explain/minimal_conflict.h"
 #include "arrange/rules/formulation.h"
@@ -46,7 +47,7 @@ class Trials {
     }
 
     std::vector<Remedy> startLater() {
-        const Instant now = startOf(lesson_.placements);
+        const Instant now = earliestStart(lesson_.placements, expand(lesson_));
         for (const Candidate& candidate : candidates_) {
             if (ofTheClock(candidate.kind)) {
                 continue;
@@ -77,14 +78,6 @@ class Trials {
     bool keepGoing() const {
         return !stop_.stop_requested() &&
                !(options_.explain.secondsLimit && spent() > *options_.explain.secondsLimit);
-    }
-
-    static Instant startOf(const Placements& placements) {
-        Instant earliest = Instant::serving();
-        for (const auto& [key, placement] : placements) {
-            earliest = std::min(earliest, placement.start);
-        }
-        return earliest;
     }
 
     /// Nothing if the change cannot be made.
@@ -184,7 +177,7 @@ class Trials {
                       candidate.index,
                       by,
                       true,
-                      startOf(result.placements),
+                      earliestStart(result.placements, expand(*lesson)),
                       edit(candidate, by.value_or(Duration()))};
     }
 

@@ -10,6 +10,7 @@
 #include "arrange/tiny_lesson.h"
 #include "arrange/verified.h"
 #include "model/validate.h"
+#include "support/lesson_builder.h"
 #include "support/random_lesson.h"
 
 namespace rangeline::test {
@@ -158,6 +159,30 @@ TEST(Arrange, CalmTinyLessonsSpreadTheWorkAsEvenlyAsAnyPlan) {
 
 TEST(Arrange, TinyLessonsWithFewPansTakeAsFewAsAnyPlan) {
     compare(Aim::FewPans, vessels, 40);
+}
+
+/// Ovens that cool by a degree a minute take hours between two loads.
+TEST(ArrangeHorizon, ReachesBackAsFarAsASlowOvenNeeds) {
+    LessonBuilder builder;
+    Oven& oven = builder.oven("oven");
+    oven.coolsPerMinute = TemperatureDelta::fahrenheit(1);
+    builder.step("hot", {away(10_min)}).heat = inOven(500_F, 500_F);
+    builder.step("cool", {away(10_min)}).heat = inOven(250_F, 250_F);
+    builder.uses("cool", "hot");
+    const ArrangeResult done = arrangeVerified(builder.lesson);
+    EXPECT_EQ(done.status, ArrangeStatus::Proved);
+    EXPECT_EQ(done.placements.at(key("hot")).start, minute(-270));
+}
+
+TEST(ArrangeHorizon, IsTheWeekThatALessonMayHold) {
+    LessonBuilder builder;
+    builder.step("cure", {away(Duration::hours(4 * 24))});
+    builder.step("dry", {away(Duration::hours(4 * 24))});
+    builder.uses("dry", "cure");
+    EXPECT_EQ(arrangeVerified(builder.lesson).status, ArrangeStatus::NotPossible);
+    builder.get("dry").time = {Duration::hours(72), Duration::hours(72), Duration::hours(72)};
+    builder.get("dry").segments = {away(Duration::hours(72))};
+    EXPECT_EQ(arrangeVerified(builder.lesson).status, ArrangeStatus::Proved);
 }
 
 }  // namespace

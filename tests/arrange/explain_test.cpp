@@ -183,6 +183,40 @@ TEST(ExplainNotPossible, RandomLessonsNameAConflictWithNothingTooMuch) {
     EXPECT_GT(impossible, 10);
 }
 
+Requirement lackingFor(const LessonBuilder& builder) {
+    EXPECT_EQ(arrangeVerified(builder.lesson).status, ArrangeStatus::NotPossible);
+    const Explanation explanation = explainNotPossible(builder.lesson);
+    EXPECT_EQ(explanation.requirements.size(), 1U);
+    return explanation.requirements.empty() ? Requirement() : explanation.requirements.front();
+}
+
+TEST(ExplainNotPossible, NamesWhatTheKitchenLacks) {
+    LessonBuilder nobody;
+    nobody.step("stir", {hands(1_min)}).needsAbility = "teacher";
+    EXPECT_EQ(lackingFor(nobody).kind, RequirementKind::NobodyCan);
+    LessonBuilder noWare;
+    noWare.step("bake", {away(9_min)}).wares = {fresh("baking-dish")};
+    EXPECT_EQ(lackingFor(noWare).kind, RequirementKind::NoWare);
+    LessonBuilder noOven;
+    noOven.oven("oven");
+    OvenHeat broiled = inOven(500_F, 500_F);
+    broiled.mode = OvenMode::Broil;
+    noOven.step("broil", {away(9_min)}).heat = broiled;
+    EXPECT_EQ(lackingFor(noOven).kind, RequirementKind::NoOven);
+}
+
+TEST(ExplainNotPossible, NamesTheOneOfTwoVesselsInTheOvenThatTheKitchenLacks) {
+    LessonBuilder builder;
+    builder.oven("oven");
+    builder.ware("sheet", "sheet");
+    builder.ware("dish", "baking-dish").width = Length::inches(8);
+    Step& bake = builder.step("bake", {away(20_min)});
+    bake.heat = inOven(350_F, 350_F);
+    bake.wares = {fresh("sheet"), fresh("baking-dish")};
+    bake.wares.back().leastWidth = Length::inches(24);
+    EXPECT_EQ(lackingFor(builder), (Requirement{RequirementKind::NoWare, 1}));
+}
+
 /// The pan stays on the heat and is watched until the next step, but nobody can do the first.
 TEST(Explain, AWatchedWaitAfterAStepThatNobodyCanDoIsNoPlanAndNoCrash) {
     LessonBuilder builder;

@@ -117,7 +117,7 @@ Explanation Explainer::explain() {
         const Answer first = firstConflict();
         if (first.verdict == Verdict::Possible) {
             result.status = ExplainStatus::Possible;
-        } else if (first.verdict == Verdict::NotPossible) {
+        } else if (first.verdict == Verdict::NotPossible && f_.hasAllWays) {
             conflictKnown_ = true;
             const auto ask = [this](std::span<const int> numbers) { return askNumbers(numbers); };
             const MinimalConflict conflict = minimalConflict(first.needed, ask);

@@ -61,6 +61,9 @@ Lane::Lane(const Lesson& lesson, const ArrangeOptions& options, LaneKind kind, B
               [this] { return keepGoing(); }),
       random_(options.seed) {
     search_.raiseAtEachRestart(kind == LaneKind::Raises);
+    if (!f_.hasAllWays) {
+        report_.tellNoBound();
+    }
 }
 
 ArrangeResult Lane::run() {
@@ -303,6 +306,12 @@ bool Lane::settle(bool proved) {
 }
 
 ArrangeResult Lane::finish() {
+    if (!f_.hasAllWays) {
+        ArrangeStatus& status = result_.status;
+        status = status == ArrangeStatus::Proved        ? ArrangeStatus::Found
+                 : status == ArrangeStatus::NotPossible ? ArrangeStatus::Stopped
+                                                        : status;
+    }
     result_.last = report_.known();
     result_.statistics.conflicts = search_.conflicts();
     result_.statistics.decisions = search_.decisions();

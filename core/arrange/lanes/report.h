@@ -24,15 +24,21 @@ class Report {
     void startsAtBest(Value earliestStart) {
         known_.best = Instant::atSeconds(-std::int64_t{earliestStart});
     }
+    /// No bound is told from now on.
+    void tellNoBound() { tellsBound_ = false; }
     void boundStart(Value atLeast) {
         startBound_ = std::max(startBound_, atLeast);
-        known_.bound = Instant::atSeconds(-std::int64_t{startBound_});
+        if (tellsBound_) {
+            known_.bound = Instant::atSeconds(-std::int64_t{startBound_});
+        }
     }
     void aimIs(Aim aim) { known_.aim = aim; }
     void aimAtBest(Value value) { known_.aimBest = value; }
     void boundAim(Value atLeast) {
         aimBound_ = std::max(aimBound_, atLeast);
-        known_.aimBound = aimBound_;
+        if (tellsBound_) {
+            known_.aimBound = aimBound_;
+        }
     }
     Value aimBound() const { return aimBound_; }
 
@@ -49,6 +55,7 @@ class Report {
     const ArrangeCallback& progress_;
     std::chrono::steady_clock::time_point begun_;
     ArrangeProgress known_;
+    bool tellsBound_ = true;
     Value startBound_ = std::numeric_limits<Value>::min();
     Value aimBound_ = std::numeric_limits<Value>::min();
 };

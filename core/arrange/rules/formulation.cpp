@@ -3,10 +3,24 @@
 #include <algorithm>
 #include <cassert>
 
+#include "model/validate_values.h"
+
 namespace rangeline::rules {
 namespace {
 
-constexpr std::int64_t longestHorizon = 10 * 24 * 3600;  // seconds either side of serving
+/// For each load the longest the ovens may take until they are as it needs them.
+std::int64_t sumOfOvenChanges(const Lesson& lesson, const Expanded& expanded) {
+    Duration longest;
+    for (const Oven& oven : lesson.kitchen.ovens) {
+        const Duration heating =
+            std::max(oven.warmUpTo(oven.highest),
+                     oven.changeOver(oven.lowest, OvenMode::Bake, oven.highest, OvenMode::Bake));
+        const Duration cooling =
+            oven.changeOver(oven.highest, OvenMode::Bake, oven.lowest, OvenMode::Bake);
+        longest = std::max(longest, std::max(heating, cooling) + oven.modeChange);
+    }
+    return longest.inSeconds() * static_cast<std::int64_t>(expanded.ovenLoads.size());
+}
 
 /// Longer than any sensible plan: everything one after the other at the slowest pace.
 std::int64_t sumOfAllTimes(const Lesson& lesson, const Expanded& expanded) {
@@ -14,7 +28,7 @@ std::int64_t sumOfAllTimes(const Lesson& lesson, const Expanded& expanded) {
     for (const Cook& cook : lesson.kitchen.cooks) {
         slowest = std::max(slowest, cook.pacePercent);
     }
-    std::int64_t total = 4 * 3600;  // warming up, change-overs
+    std::int64_t total = 4 * 3600 + sumOfOvenChanges(lesson, expanded);
     for (const Task& task : expanded.tasks) {
         total += task.time.likely.inSeconds() * slowest / 100 + 60 + lesson.head.grain.inSeconds();
     }
@@ -27,7 +41,7 @@ std::int64_t sumOfAllTimes(const Lesson& lesson, const Expanded& expanded) {
     }
     total +=
         longestWash.inSeconds() * slowest / 100 * static_cast<std::int64_t>(expanded.chains.size());
-    return std::min(total, longestHorizon);
+    return total;
 }
 
 }  // namespace
@@ -71,8 +85,9 @@ Formulation::Formulation(const Lesson& wholeLesson, const Expanded& wholeExpande
             last = std::max(last, until.inSeconds());
         }
     }
-    earliest = static_cast<Value>(first - total);
-    latest = static_cast<Value>(last + total);
+    constexpr std::int64_t furthest = longestDuration.inSeconds();  // as a lesson can be stored
+    earliest = static_cast<Value>(std::max(first - total, std::min(first, -furthest)));
+    latest = static_cast<Value>(std::min(last + total, std::max(last, furthest)));
     handsOf.resize(static_cast<std::size_t>(expanded.stations.cooks.size()));
     watchesOf.resize(handsOf.size());
     poolUse.resize(static_cast<std::size_t>(expanded.stations.pools.size()));

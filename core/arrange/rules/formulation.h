@@ -160,6 +160,9 @@ class Formulation {
     engine::Engine engine;
     RequirementLiterals requirements;
     bool possible = true;  ///< false as soon as the rules contradict each other
+    /// False where a step could be given to the cooks in more ways than are looked at: then nothing
+    /// is proved.
+    bool hasAllWays = true;
 
     Value earliest = 0;  ///< nothing starts before
     Value latest = 0;    ///< nothing ends after

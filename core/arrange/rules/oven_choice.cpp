@@ -65,7 +65,7 @@ class Choices {
         OvenChoice choice;
         const OvenSpot* stated = statedSpot(f_, load);
         std::vector<int> counts = slotCounts(load);
-        if (load.chains.size() > 1) {
+        if (load.chains.size() > 1 && !counts.empty()) {
             counts = {counts.back()};  // several vessels of unequal size: room for the largest
         }
         for (std::size_t item = 0; item < f_.lesson.kitchen.ovens.size(); ++item) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "arrange/rules/formulation.h"
+#include "arrange/rules/staffing.h"
 
 namespace rangeline::rules {
 namespace {
@@ -11,20 +12,6 @@ bool hasHands(const Task& task) {
     return std::ranges::any_of(task.segments, [](const Segment& segment) {
         return segment.attention == Attention::Hands;
     });
-}
-
-/// All sets of `count` of the cooks, each a list of whole shares.
-void chooseCooks(const std::vector<int>& cooks, std::size_t from, int count, std::vector<int>& set,
-                 std::vector<std::vector<int>>& sets) {
-    if (count == 0) {
-        sets.push_back(set);
-        return;
-    }
-    for (std::size_t i = from; i < cooks.size(); ++i) {
-        set.push_back(cooks[i]);
-        chooseCooks(cooks, i + 1, count - 1, set, sets);
-        set.pop_back();
-    }
 }
 
 class Staffer {
@@ -56,23 +43,13 @@ class Staffer {
     }
 
     void addAll() {
-        const std::vector<int> cooks = able();
-        std::vector<std::vector<int>> sets;
-        std::vector<int> set;
-        chooseCooks(cooks, 0, step_.cooks, set, sets);
-        for (const auto& chosen : sets) {
-            add(chosen, std::vector<int>(chosen.size(), 0));
+        const bool shared = step_.mayBeShared && step_.cooks == 1;
+        const Sharings sharings =
+            shared ? splitsOfPieces(able(), task_.pieces) : setsOfCooks(able(), step_.cooks);
+        for (const Sharing& sharing : sharings.ways) {
+            add(sharing.cooks, sharing.pieces);
         }
-        if (!step_.mayBeShared || step_.cooks != 1) {
-            return;
-        }
-        for (std::size_t a = 0; a < cooks.size(); ++a) {
-            for (std::size_t b = a + 1; b < cooks.size(); ++b) {
-                for (int pieces = 1; pieces < task_.pieces; ++pieces) {
-                    add({cooks[a], cooks[b]}, {pieces, task_.pieces - pieces});
-                }
-            }
-        }
+        f_.hasAllWays = f_.hasAllWays && sharings.all;
     }
 
     void addPinned() {
