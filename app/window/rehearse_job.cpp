@@ -37,10 +37,10 @@ void RehearseJob::run(const Lesson& lesson, Done done, Work work) {
             Qt::QueuedConnection);
     };
     // A hundred steps are enough for whoever looks on.
-    const auto progress = [this, tell, shown = std::make_shared<std::atomic<int>>(0)](int ready,
-                                                                                      int of) {
+    const auto progress = [this, tell, shown = std::make_shared<std::atomic<int>>(0)](
+                              std::int64_t ready, std::int64_t of) {
         constexpr int steps = 100;
-        const int step = static_cast<int>(static_cast<std::int64_t>(ready) * steps / of);
+        const int step = static_cast<int>(ready * steps / of);
         if (shown->exchange(step) != step) {
             tell([this, step] { Q_EMIT progressed(step, steps); });
         }

@@ -144,20 +144,14 @@ AnewLimits limitsFor(const Service& service) {
 }
 
 bool concernsTheRest(const Finding& finding, const Lesson& lesson, const Underway& underway) {
+    // What has not begun begins in the grain of now at the earliest.
     const auto waits = [&](const PlacementKey& key) {
         const auto found = lesson.placements.find(key);
-        return found != lesson.placements.end() && !found->second.started;
+        return found != lesson.placements.end() && !found->second.started &&
+               found->second.start > underway.now - lesson.head.grain;
     };
-    // Food waits until now at least. Two at once have both begun where that is past: what has not
-    // begun begins in the grain of now at the earliest.
-    const Interval& when = finding.interval;
-    const bool isWait = finding.code == FindingCode::KeptTooLong ||
-                        finding.code == FindingCode::TooLateAfter ||
-                        finding.code == FindingCode::StoredTooLong;
-    const bool over = !isWait && when != Interval() &&
-                      (when.end <= underway.now || when.begin <= underway.now - lesson.head.grain);
     return finding.severity == Severity::Collision && finding.code != FindingCode::OffGrain &&
-           !over && std::ranges::any_of(finding.keys, waits);
+           std::ranges::any_of(finding.keys, waits);
 }
 
 Underway underwayOf(const Service& service, Instant now) {

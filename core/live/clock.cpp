@@ -1,8 +1,10 @@
 #include "live/clock.h"
 
 #include <time.h>
+#include <unistd.h>
 
 #include <fstream>
+#include <string>
 
 namespace rangeline::live {
 namespace {
@@ -21,6 +23,11 @@ milliseconds readClock(clockid_t clock) {
 SystemClock::SystemClock() {
     std::ifstream file("/proc/sys/kernel/random/boot_id");
     file >> boot_;
+    if (boot_.empty()) {
+        // Unknown, but the same for as long as this process lives.
+        boot_ = "process " + std::to_string(::getpid()) + " since " +
+                std::to_string(readClock(CLOCK_REALTIME).count());
+    }
 }
 
 ClockReading SystemClock::read() const {

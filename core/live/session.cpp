@@ -1,10 +1,24 @@
 #include "live/session.h"
 
+#include "model/edit.h"
+#include "model/validate.h"
+
 namespace rangeline::live {
 namespace {
 
 /// Smaller differences come of reading two clocks one after the other, and of slewing.
 constexpr milliseconds wallWasSetFrom(2000);
+
+/// A plan that was read from a file must be one of this lesson.
+bool isUsable(const Event& event, const Lesson& lesson) {
+    const auto* replaced = std::get_if<PlanReplaced>(&event);
+    if (replaced == nullptr) {
+        return true;
+    }
+    Lesson changed = lesson;
+    apply(changed, Edit(replaced->change));
+    return validate(changed, 1).empty();
+}
 
 }  // namespace
 
@@ -23,7 +37,9 @@ Session::Session(Lesson lesson, const ClockAnchor& begun, const std::vector<Entr
       clock_(clock),
       write_(std::move(write)) {
     for (const Entry& entry : entries) {
-        service_.apply(entry.event, instantOf(entry.when.at));
+        if (isUsable(entry.event, service_.lesson())) {
+            service_.apply(entry.event, instantOf(entry.when.at));
+        }
         anchor_ = entry.when;
     }
     if (clock_.read().boot != anchor_.reading.boot && !doubt()) {
@@ -79,6 +95,9 @@ void Session::noteSetWall() {
 std::vector<Timer> Session::tick() {
     if (doubt()) {
         return {};
+    }
+    if (!unwritten_.empty() && write_(unwritten_)) {
+        unwritten_.clear();
     }
     noteSetWall();
     std::vector<Timer> rung;

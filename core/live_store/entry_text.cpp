@@ -7,6 +7,7 @@
 
 #include "exchange/lesson_file.h"
 #include "exchange/part_text.h"
+#include "model/validate_values.h"
 
 namespace rangeline::live {
 namespace {
@@ -25,7 +26,21 @@ std::int64_t wholeOf(const QJsonObject& object, const char* name) {
     return object.value(QLatin1String(name)).toInteger();
 }
 
-// ---- what stands in every line ------------------------------------------------------------------
+/// None where it is further from zero than a service can be, or no whole number.
+std::optional<std::int64_t> wholeWithin(const QJsonObject& object, const char* name,
+                                        std::int64_t most) {
+    const QJsonValue value = object.value(QLatin1String(name));
+    const std::int64_t whole = value.toInteger();
+    const bool sane = value.isUndefined() || value.isDouble();
+    return sane && -most <= whole && whole <= most ? std::optional(whole) : std::nullopt;
+}
+
+std::optional<Duration> secondsOf(const QJsonObject& object) {
+    const auto seconds = wholeWithin(object, "seconds", longestDuration.inSeconds());
+    return seconds ? std::optional(Duration::seconds(*seconds)) : std::nullopt;
+}
+
+// ---- what stands in every line ---------------------------------------------------------------
 
 void write(QJsonObject& object, const ClockAnchor& when) {
     object["boot"] = text(when.reading.boot);
@@ -34,10 +49,16 @@ void write(QJsonObject& object, const ClockAnchor& when) {
     object["at"] = qint64(when.at.count());
 }
 
-ClockAnchor anchorOf(const QJsonObject& object) {
-    return {{textOf(object, "boot"), milliseconds(wholeOf(object, "since-boot")),
-             milliseconds(wholeOf(object, "utc"))},
-            milliseconds(wholeOf(object, "at"))};
+std::optional<ClockAnchor> anchorOf(const QJsonObject& object) {
+    constexpr std::int64_t most = 1'000'000'000'000'000;  // thousands of years
+    const auto sinceBoot = wholeWithin(object, "since-boot", most);
+    const auto utc = wholeWithin(object, "utc", most);
+    const auto at = wholeWithin(object, "at", most);
+    if (!sinceBoot || !utc || !at) {
+        return std::nullopt;
+    }
+    return ClockAnchor{{textOf(object, "boot"), milliseconds(*sinceBoot), milliseconds(*utc)},
+                       milliseconds(*at)};
 }
 
 void write(QJsonObject& object, const PlacementKey& key) {
@@ -57,21 +78,25 @@ void write(QJsonObject& object, const PlacementKey& key) {
     }
 }
 
-PlacementKey keyOf(const QJsonObject& object) {
-    const int batch = static_cast<int>(wholeOf(object, "batch"));
-    const int group = static_cast<int>(wholeOf(object, "group"));
+std::optional<PlacementKey> keyOf(const QJsonObject& object) {
+    constexpr std::int64_t most = 1'000'000;
+    const auto batch = wholeWithin(object, "batch", most);
+    const auto group = wholeWithin(object, "group", most);
+    const auto spot = wholeWithin(object, "spot", most);
+    if (!batch || !group || !spot) {
+        return std::nullopt;
+    }
     if (object.contains("turn-on")) {
-        return TurnOnKey{{textOf(object, "turn-on")}, group};
+        return TurnOnKey{{textOf(object, "turn-on")}, static_cast<int>(*group)};
     }
-    if (object.contains("wash-after")) {
-        return WashKey{{{textOf(object, "wash-after")}, batch, group},
-                       static_cast<int>(wholeOf(object, "spot"))};
-    }
-    return StepKey{{textOf(object, "step")}, batch, group};
+    const StepKey step{{textOf(object, object.contains("wash-after") ? "wash-after" : "step")},
+                       static_cast<int>(*batch),
+                       static_cast<int>(*group)};
+    return object.contains("wash-after") ? PlacementKey(WashKey{step, static_cast<int>(*spot)})
+                                         : PlacementKey(step);
 }
 
-// ---- one pair a kind of event: what it writes beside its name, and how it is read
-// ----------------
+// ---- a pair for each kind of event: what it writes beside its name, and how it is read --------
 
 template <class Keyed>
 void writeMore(QJsonObject& object, const Keyed& event) {
@@ -98,15 +123,21 @@ void writeMore(QJsonObject&, const Ended&) {}
 
 template <class Keyed>
 std::optional<Event> read(const QJsonObject& object, Keyed event) {
-    event.key = keyOf(object);
+    const auto key = keyOf(object);
+    const auto seconds = secondsOf(object);
+    const auto generation = wholeWithin(object, "generation", 1'000'000'000);
+    if (!key || !seconds || !generation) {
+        return std::nullopt;
+    }
+    event.key = *key;
     if constexpr (requires { event.by; }) {
-        event.by = Duration::seconds(wholeOf(object, "seconds"));
+        event.by = *seconds;
     }
     if constexpr (requires { event.again; }) {
-        event.again = Duration::seconds(wholeOf(object, "seconds"));
+        event.again = *seconds;
     }
     if constexpr (requires { event.generation; }) {
-        event.generation = static_cast<int>(wholeOf(object, "generation"));
+        event.generation = static_cast<int>(*generation);
     }
     return event;
 }
@@ -120,8 +151,9 @@ std::optional<Event> read(const QJsonObject& object, PlanReplaced event) {
     return event;
 }
 std::optional<Event> read(const QJsonObject& object, ServedLater event) {
-    event.by = Duration::seconds(wholeOf(object, "seconds"));
-    return event;
+    const auto by = secondsOf(object);
+    event.by = by.value_or(Duration());
+    return by ? std::optional<Event>(event) : std::nullopt;
 }
 std::optional<Event> read(const QJsonObject&, ClockSet event) {
     return event;
@@ -172,12 +204,13 @@ QByteArray headText(const ServiceHead& head) {
 
 std::optional<ServiceHead> readHead(const QByteArray& bytes) {
     const QJsonObject object = objectOf(bytes);
-    auto lesson = readLesson(textOf(object, "lesson"));
-    if (wholeOf(object, "rangeline-service") != fileVersion || !lesson.ok()) {
+    auto lesson = readKeptLesson(textOf(object, "lesson"));
+    const auto begun = anchorOf(object);
+    if (wholeOf(object, "rangeline-service") != fileVersion || !lesson.ok() || !begun) {
         return std::nullopt;
     }
     return ServiceHead{textOf(object, "id"), wholeOf(object, "item"), std::move(lesson.value()),
-                       anchorOf(object)};
+                       *begun};
 }
 
 QByteArray entryText(const Entry& entry) {
@@ -191,7 +224,8 @@ QByteArray entryText(const Entry& entry) {
 std::optional<Entry> readEntry(const QByteArray& bytes) {
     const QJsonObject object = objectOf(bytes);
     auto event = readNamed(object.value("event").toString(), object);
-    return event ? std::optional(Entry{anchorOf(object), *std::move(event)}) : std::nullopt;
+    const auto when = anchorOf(object);
+    return event && when ? std::optional(Entry{*when, *std::move(event)}) : std::nullopt;
 }
 
 }  // namespace rangeline::live

@@ -7,7 +7,9 @@
 
 #include <QCryptographicHash>
 #include <algorithm>
+#include <cerrno>
 #include <filesystem>
+#include <optional>
 
 #include "exchange/safe_write.h"
 #include "live_store/entry_text.h"
@@ -78,14 +80,21 @@ int openLocked(const std::string& path, FileFault& fault) {
     return file;
 }
 
-std::string readBytes(int file) {
+/// Nothing where some of it cannot be read.
+std::optional<std::string> readBytes(int file) {
     std::string bytes;
     char buffer[65536];
-    for (ssize_t got = 0;
-         (got = ::pread(file, buffer, sizeof buffer, static_cast<off_t>(bytes.size()))) > 0;) {
-        bytes.append(buffer, static_cast<std::size_t>(got));
+    while (true) {
+        const ssize_t got = ::pread(file, buffer, sizeof buffer, static_cast<off_t>(bytes.size()));
+        if (got == 0) {
+            return bytes;
+        }
+        if (got > 0) {
+            bytes.append(buffer, static_cast<std::size_t>(got));
+        } else if (errno != EINTR) {
+            return std::nullopt;
+        }
     }
-    return bytes;
 }
 
 /// The text of a line (without its end) if its seal follows `before`, which becomes its own.
@@ -137,7 +146,11 @@ ServiceFile::~ServiceFile() {
 }
 
 bool ServiceFile::readAll() {
-    const std::string bytes = readBytes(file_);
+    const auto read = readBytes(file_);
+    if (!read) {
+        return false;
+    }
+    const std::string& bytes = *read;
     std::size_t from = 0;
     bool headRead = false;
     for (std::size_t end = 0; (end = bytes.find('\n', from)) != std::string::npos; from = end + 1) {

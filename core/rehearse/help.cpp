@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 
 #include "analysis/at.h"
@@ -37,7 +38,7 @@ std::optional<Sort> sortOf(const UseIndex& index, const Following& following) {
 class Trying {
   public:
     Trying(const UseIndex& index, const RehearsalOptions& options, std::stop_token stop,
-           const std::function<void(int, int)>& progress)
+           const std::function<void(std::int64_t, std::int64_t)>& progress)
         : index_(index),
           options_(options),
           stop_(std::move(stop)),
@@ -72,15 +73,13 @@ class Trying {
     static constexpr double ninety = 0.9;
 
     void collect() {
-        std::map<std::pair<HelpKind, int>, bool> sorts;
+        std::set<std::pair<HelpKind, int>> sorts;
         for (const Following& following : network_.followings) {
             if (const auto sort = mayBeSpared(following)) {
-                sorts[{sort->kind, sort->item}] = true;
+                sorts.emplace(sort->kind, sort->item);
             }
         }
-        for (const auto& [sort, known] : sorts) {
-            candidates_.push_back(sort);
-        }
+        candidates_.assign(sorts.begin(), sorts.end());
         const auto& tasks = index_.expanded().tasks;
         for (std::size_t i = 0; i < tasks.size(); ++i) {
             const bool first = tasks[i].key.batch == 0 && tasks[i].key.group == 0;
@@ -145,10 +144,11 @@ class Trying {
     }
 
     Rehearsal rehearsed(const Network& network) const {
-        const int of = options_.runs * static_cast<int>(candidates_.size() + 1);
+        const auto runs = static_cast<std::int64_t>(options_.runs);
+        const std::int64_t of = runs * static_cast<std::int64_t>(candidates_.size() + 1);
         return rehearse(network, options_, stop_, [&](int done) {
             if (progress_) {
-                progress_(turn_ * options_.runs + done, of);
+                progress_(turn_ * runs + done, of);
             }
         });
     }
@@ -156,7 +156,7 @@ class Trying {
     const UseIndex& index_;
     RehearsalOptions options_;
     std::stop_token stop_;
-    const std::function<void(int, int)>& progress_;
+    const std::function<void(std::int64_t, std::int64_t)>& progress_;
     Network network_;
     std::vector<std::pair<HelpKind, int>> candidates_;
     int turn_ = 0;
@@ -165,7 +165,7 @@ class Trying {
 }  // namespace
 
 Helps whatHelps(const UseIndex& index, const RehearsalOptions& options, std::stop_token stop,
-                const std::function<void(int, int)>& progress) {
+                const std::function<void(std::int64_t, std::int64_t)>& progress) {
     return Trying(index, options, std::move(stop), progress).run();
 }
 

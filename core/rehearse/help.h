@@ -31,6 +31,6 @@ struct Helps {
 /// begins before it is due. Every change meets the same lengths, so that small differences count.
 /// `progress` is told from any thread how many runs of how many are done.
 Helps whatHelps(const UseIndex& index, const RehearsalOptions& options, std::stop_token stop = {},
-                const std::function<void(int done, int of)>& progress = {});
+                const std::function<void(std::int64_t done, std::int64_t of)>& progress = {});
 
 }  // namespace rangeline

@@ -38,6 +38,20 @@ std::uint64_t streamOf(const StepKey& key) {
     return hash.value();
 }
 
+/// The range of a length in which the part that stretches takes `planned` instead of the time
+/// `asWritten` at pace 1: a slow cook's spread is wider, that of several cooks narrower.
+DurationRange spreadOf(const DurationRange& time, Duration planned, Duration asWritten,
+                       Duration length) {
+    const auto paced = [&](Duration difference) {
+        const bool same = asWritten <= Duration() || planned == asWritten;
+        return same ? difference
+                    : Duration::seconds(difference.inSeconds() * planned.inSeconds() /
+                                        asWritten.inSeconds());
+    };
+    return {length + paced(time.shortest - time.likely), length,
+            length + paced(time.longest - time.likely)};
+}
+
 Activity activityOf(const UseIndex& index, int node) {
     const Placed& placed = index.placed(node);
     Activity made;
@@ -50,14 +64,16 @@ Activity activityOf(const UseIndex& index, int node) {
         return made;  // a wash, or turning an oven on
     }
     const Task& task = at(index.expanded().tasks, node);
-    made.range = task.time;
     made.stream = streamOf(task.key);
+    Duration asWritten = task.time.likely;
     const auto stretching = static_cast<std::size_t>(task.stretching);
     if (task.stretching >= 0 && stretching < placed.timing.segments.size()) {
         const TimedSegment& segment = placed.timing.segments[stretching];
         made.stretchBegin = segment.offset;
         made.stretchEnd = segment.offset + segment.length;
+        asWritten = task.segments[stretching].length;
     }
+    made.range = spreadOf(task.time, made.stretchEnd - made.stretchBegin, asWritten, made.length);
     return made;
 }
 

@@ -14,7 +14,7 @@ namespace rangeline {
 struct Activity {
     Instant planned;        ///< never begins before it
     Duration length;        ///< as planned
-    DurationRange range;    ///< what is drawn, less `range.likely`, is added to the length
+    DurationRange range;    ///< of the length, at the pace of who does it; likely: as planned
     Duration stretchBegin;  ///< of the part that takes the difference, from the start
     Duration stretchEnd;
     int node = -1;  ///< of the index
@@ -60,9 +60,11 @@ struct WaitLimit {
 };
 
 struct Network {
-    std::vector<Activity> activities;   ///< in an order in which every `from` comes before its `to`
-    std::vector<Following> followings;  ///< by `to`, ascending
-    std::vector<Deadline> plating;      ///< of what must be plated by its serving
+    std::vector<Activity> activities;  ///< in an order in which every `from` comes before its `to`
+    /// By `to`, ascending. What began first follows nothing that began later: an end that has to
+    /// come after another end is left out where the plan has its step begin first.
+    std::vector<Following> followings;
+    std::vector<Deadline> plating;  ///< of what must be plated by its serving
     std::vector<WaitLimit> limits;
     /// How many things there are more than the plan uses; each goes from hand to hand like the
     /// others of its sort, to who waits for one of them.

@@ -51,7 +51,7 @@ void OneRun::go(std::uint64_t seed, std::uint64_t number) {
     for (std::size_t i = 0; i < network_.activities.size(); ++i) {
         const Activity& activity = network_.activities[i];
         Random random(own ^ activity.stream);
-        longer_[i] = lengths_[i].draw(random) - seconds(activity.range.likely);
+        longer_[i] = lengths_[i].draw(random) - seconds(activity.length);
         hold(i, next);
     }
     judge();

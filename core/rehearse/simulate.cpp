@@ -87,6 +87,13 @@ struct Tallies {
     }
 };
 
+/// Which of so many in ascending order has that part of them no later than itself.
+std::size_t rankOf(double part, std::size_t count) {
+    constexpr double rounding = 1e-9;  // 0.07 of 100 is the seventh, whatever the computer makes
+    const double wanted = std::ceil(part * static_cast<double>(count) - rounding);
+    return std::min(static_cast<std::size_t>(std::max(1.0, wanted)) - 1, count - 1);
+}
+
 using Columns = std::vector<std::vector<float>>;  ///< seconds from serving by activity, run by run
 
 class Rehearsing {
@@ -98,7 +105,9 @@ class Rehearsing {
           lateness_(runs_),
           tallies_(static_cast<std::size_t>(options.threads), Tallies(network)) {
         if (!options.onlyLateness) {
-            begins_.assign(network.activities.size(), std::vector<float>(runs_));
+            constexpr std::size_t mostKept = 50'000'000;
+            kept_ = std::min(runs_, mostKept / std::max<std::size_t>(1, network.activities.size()));
+            begins_.assign(network.activities.size(), std::vector<float>(kept_));
             ends_ = begins_;
         }
     }
@@ -143,28 +152,27 @@ class Rehearsing {
         if (options_.onlyLateness) {
             return;
         }
-        for (std::size_t i = 0; i < begins_.size(); ++i) {
+        for (std::size_t i = 0; number < kept_ && i < begins_.size(); ++i) {
             begins_[i][number] = static_cast<float>(run.begin(i));
             ends_[i][number] = static_cast<float>(run.end(i));
         }
         tallies.take(network_, run);
     }
 
-    /// The instant before which that part of them lies; what is smaller is moved before it.
+    /// The instant that no more than the rest of them lie after; what is smaller is moved before
+    /// it.
     static Instant quantile(std::vector<float>& values, double part) {
-        const auto last = static_cast<double>(values.size() - 1);
-        const auto at =
-            static_cast<std::ptrdiff_t>(std::min(part * static_cast<double>(values.size()), last));
-        std::ranges::nth_element(values, values.begin() + at);
-        return Instant::atSeconds(std::lround(values[static_cast<std::size_t>(at)]));
+        const std::size_t at = rankOf(part, values.size());
+        std::ranges::nth_element(values, values.begin() + static_cast<std::ptrdiff_t>(at));
+        return Instant::atSeconds(std::lround(values[at]));
     }
 
     void addBands(Rehearsal& outcome) {
         outcome.bands.resize(network_.activities.size());
         inPortions(options_.threads, outcome.bands.size(), 1, {},
                    [&](std::size_t, std::size_t i, std::size_t) {
-                       begins_[i].resize(runs_);
-                       ends_[i].resize(runs_);
+                       begins_[i].resize(std::min(runs_, kept_));
+                       ends_[i].resize(std::min(runs_, kept_));
                        constexpr double early = 0.1;
                        constexpr double middle = 0.5;
                        constexpr double late = 0.9;
@@ -206,6 +214,7 @@ class Rehearsing {
     const Network& network_;
     const RehearsalOptions& options_;
     std::size_t runs_;
+    std::size_t kept_ = 0;  ///< of how many runs begins and ends are kept
     std::vector<double> lateness_;
     Columns begins_;
     Columns ends_;
@@ -222,9 +231,7 @@ double Rehearsal::chanceOnTime() const {
 }
 
 Duration Rehearsal::latenessIn(double part) const {
-    const double wanted = std::ceil(part * static_cast<double>(lateness.size()));
-    const auto at = static_cast<std::size_t>(std::max(1.0, wanted)) - 1;
-    return lateness[std::min(at, lateness.size() - 1)];
+    return lateness[rankOf(part, lateness.size())];
 }
 
 Duration Rehearsal::earlierFor(double chance) const {

@@ -11,10 +11,10 @@
 namespace rangeline {
 
 struct RehearsalOptions {
-    int runs = 10'000;  ///< >= 1
+    int runs = 10'000;  ///< 1 to 1,000,000
     std::uint64_t seed = 1;
-    int threads = 1;  ///< >= 1; the outcome is the same with any number
-    bool onlyLateness = false;
+    int threads = 1;            ///< >= 1; the outcome is the same with any number
+    bool onlyLateness = false;  ///< neither bands nor what waits is counted
 };
 
 /// When one activity begins and ends over all runs.
@@ -34,7 +34,9 @@ struct Excess {
 struct Rehearsal {
     int runs = 0;
     std::vector<Duration> lateness;  ///< of plating, ascending; not above zero: on time
-    std::vector<Band> bands;         ///< by activity of the network
+    /// By activity of the network. Of a long lesson's many runs as many are taken for the instants
+    /// as fit into 400 MB.
+    std::vector<Band> bands;
     /// Food that waited longer than it may; of the network's limits.
     std::vector<Excess> waitsTooLong;
     /// What waited a minute or more for nothing but a cook; of the network's followings, which say

@@ -111,20 +111,7 @@ TEST_F(CookAlongPageText, OffersTheSimplerFormInTheWordsOfTheCook) {
 }
 
 TEST_F(CookAlongPageText, ArrangesTheRestAnewWhereThatSavesThePlatingAndSaysWhatMoved) {
-    LessonBuilder builder;
-    builder.step("roast", {away(40_min)}).name = "Roast the roots";
-    builder.step("carve", {hands(10_min)}).name = "Slice the roots";
-    builder.step("salad", {hands(10_min)}).name = "Dress the salad";
-    Step& plate = builder.step("plate", {hands(5_min)});
-    plate.plates = true;
-    builder.uses("carve", "roast");
-    builder.uses("plate", "carve");
-    builder.uses("plate", "salad");
-    builder.place("roast", -70);
-    assign(builder.place("carve", -30), "ann");
-    assign(builder.place("salad", -20), "ann");
-    assign(builder.place("plate", -5), "ann");
-    open(builder.lesson, 71);
+    open(roastDinner().lesson, 71);
     passTo(-58);
     service_->record(live::Started{key("roast")});  // done at -18 instead of -30
     ASSERT_GT(service_->outlook().behind, 6_min);

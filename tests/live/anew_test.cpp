@@ -19,24 +19,6 @@ live::AnewLimits exact() {
     return {60, 1000};
 }
 
-/// Roast, done at -30; then carving, a salad and plating by one cook, with 5 min to spare.
-LessonBuilder roastDinner() {
-    LessonBuilder builder;
-    builder.step("roast", {away(40_min)});
-    builder.step("carve", {hands(10_min)});
-    builder.step("salad", {hands(10_min)});
-    Step& plate = builder.step("plate", {hands(5_min)});
-    plate.plates = true;
-    builder.uses("carve", "roast");
-    builder.uses("plate", "carve");
-    builder.uses("plate", "salad");
-    builder.place("roast", -70);
-    assign(builder.place("carve", -30), "ann");
-    assign(builder.place("salad", -20), "ann");
-    assign(builder.place("plate", -5), "ann");
-    return builder;
-}
-
 Instant startIn(const live::Anew& anew, const PlacementKey& key) {
     for (const PlacementChange& one : anew.change.changes) {
         if (one.key == key && one.placement) {
@@ -119,6 +101,30 @@ TEST(LiveAnew, FoodThatKeepsTooLongWhateverIsDoneIsSaid) {
     const live::Anew anew = live::rearrange(service, minute(-20), exact());
     ASSERT_THAT(anew.broken, SizeIs(testing::Ge(1)));
     EXPECT_EQ(anew.broken.front().code, FindingCode::KeptTooLong);
+}
+
+TEST(LiveAnew, APanWhoseWashingWasSkippedIsSaidThoughItHasStoodFreeSince) {
+    LessonBuilder builder;
+    builder.ware("pan", "saute-pan").cleaning = {3_min, {}};
+    const auto inPan = [&](const char* id, std::int64_t at) {
+        Step& step = builder.step(id, {away(10_min)});
+        step.wares = {fresh("saute-pan")};
+        step.wares[0].turnedOut = true;
+        builder.place(id, at).wares = {{WareId{"pan"}, 0}};
+    };
+    inPan("leeks", -40);
+    inPan("glaze", -15);
+    builder.step("plate", {hands(5_min)}).plates = true;
+    builder.uses("plate", "glaze");
+    assign(builder.place("plate", -5), "ann");
+    builder.placeWash("leeks", -25, "ann");
+    live::Service service(builder.lesson);
+    service.apply(live::Started{key("leeks")}, minute(-40));
+    service.apply(live::Done{key("leeks")}, minute(-30));
+    service.apply(live::Skipped{washAfter("leeks")}, minute(-20));
+    const live::Anew anew = live::rearrange(service, minute(-20), exact());
+    EXPECT_THAT(anew.broken,
+                testing::Contains(testing::Field(&Finding::code, FindingCode::NotYetWashed)));
 }
 
 // ---- at random ------------------------------------------------------------------------------

@@ -10,6 +10,7 @@
 #include "exchange/lesson_file.h"
 #include "rehearse/pert.h"
 #include "rehearse/simulate.h"
+#include "support/lesson_builder.h"
 #include "support/random_lesson.h"
 
 namespace rangeline::test {
@@ -310,6 +311,25 @@ TEST(RehearsalOfALesson, WithoutAnyDoubtIsThePlan) {
             EXPECT_EQ(it.bands[i].beginLate, network.activities[i].planned) << i;
         }
     }
+}
+
+/// Ten minutes of which two are fixed, 4 to 20, by a cook who takes so many percent of the time.
+DurationRange rangeAtPace(int percent) {
+    LessonBuilder builder;
+    builder.cook("ben", percent);
+    Step& step = builder.step("slice", {hands(2_min), {Attention::Hands, {}, true}});
+    step.time = {4_min, 10_min, 20_min};
+    assign(builder.place("slice", -60), "ben");
+    builder.lesson.placements.at(key("slice")).hands.push_back({CookId{"ben"}, 0});
+    const Expanded expanded = expand(builder.lesson);
+    const UseIndex index(builder.lesson, expanded);
+    return networkOf(index).activities.at(0).range;
+}
+
+TEST(RehearsalOfALesson, SpreadsTheTimeOfASlowCookAsMuchWider) {
+    EXPECT_EQ(rangeAtPace(100), (DurationRange{4_min, 10_min, 20_min}));
+    EXPECT_EQ(rangeAtPace(200), (DurationRange{8_min, 20_min, 40_min}));
+    EXPECT_EQ(rangeAtPace(50), (DurationRange{2_min, 5_min, 10_min}));
 }
 
 TEST(RehearsalOfALesson, KeepsOrderAndNeverBeginsBeforeThePlan) {

@@ -158,4 +158,21 @@ void assign(Placement& placement, const std::string& cook, int watches) {
     placement.watchers.assign(static_cast<std::size_t>(watches), CookId{cook});
 }
 
+LessonBuilder roastDinner() {
+    LessonBuilder builder;
+    builder.step("roast", {away(40_min)}).name = "Roast the roots";
+    builder.step("carve", {hands(10_min)}).name = "Slice the roots";
+    builder.step("salad", {hands(10_min)}).name = "Dress the salad";
+    Step& plate = builder.step("plate", {hands(5_min)});
+    plate.plates = true;
+    builder.uses("carve", "roast");
+    builder.uses("plate", "carve");
+    builder.uses("plate", "salad");
+    builder.place("roast", -70);
+    assign(builder.place("carve", -30), "ann");
+    assign(builder.place("salad", -20), "ann");
+    assign(builder.place("plate", -5), "ann");
+    return builder;
+}
+
 }  // namespace rangeline::test

@@ -88,4 +88,7 @@ struct LessonBuilder {
 /// Gives all the steps' hands and watches to that cook.
 void assign(Placement& placement, const std::string& cook, int watches = 0);
 
+/// Roast, done at -30; then carving, a salad and plating by one cook, with 5 min to spare.
+LessonBuilder roastDinner();
+
 }  // namespace rangeline::test
