@@ -197,7 +197,11 @@ std::optional<BookFault> Book::becomeWritable() {
     connection_->run("PRAGMA journal_mode = TRUNCATE");
     dataVersion_ = connection_->number("PRAGMA data_version");
     seal_ = storedBookSeal(*connection_);
-    hold_->stamp = FileStamp(path_);
+    const FileStamp now(path_);
+    if (!hold_->stamp.isOfSameFile(now)) {
+        return hold_->stamp.difference(path_);
+    }
+    hold_->stamp = now;
     if (auto fault = connection_->takeFault()) {
         return fault;
     }
@@ -247,11 +251,19 @@ std::optional<BookFault> Book::write(const std::function<void(Connection&, Touch
         unsettled_.reset();
         seal_ = seal;
         dataVersion_ = connection_->number("PRAGMA data_version");
-        hold_->stamp = FileStamp(path_);
+        // Another file may have come under the name meanwhile: then this went into the old one.
+        const FileStamp now(path_);
+        if (!hold_->stamp.isOfSameFile(now)) {
+            return hold_->stamp.difference(path_);
+        }
+        hold_->stamp = now;
         return std::nullopt;
     }
     held_.reset();
-    if (fault->code != BookFaultCode::ChangedElsewhere && !unsettled_) {
+    // A wish that could not be met has written nothing.
+    const bool mayHaveWritten = fault->code < BookFaultCode::NoSuchItem &&
+                                fault->code != BookFaultCode::ChangedElsewhere;
+    if (mayHaveWritten && !unsettled_) {
         unsettled_ = seal;
     }
     return fault;

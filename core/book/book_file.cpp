@@ -133,12 +133,16 @@ FileStamp::FileStamp(const std::string& path) {
     size_ = status.st_size;
 }
 
+bool FileStamp::isOfSameFile(const FileStamp& other) const {
+    return there_ && other.there_ && device_ == other.device_ && inode_ == other.inode_;
+}
+
 std::optional<BookFault> FileStamp::difference(const std::string& path) const {
     const FileStamp now(path);
     if (!now.there_) {
         return BookFault{BookFaultCode::Gone, {}, {}};
     }
-    if (now.device_ != device_ || now.inode_ != inode_) {
+    if (!isOfSameFile(now)) {
         return BookFault{BookFaultCode::Replaced, {}, {}};
     }
     if (now.seconds_ != seconds_ || now.nanoseconds_ != nanoseconds_ || now.size_ != size_) {

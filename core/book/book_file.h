@@ -53,6 +53,8 @@ class FileStamp {
     explicit FileStamp(const std::string& path);
     /// What has happened to the file since; after own writes take a new stamp.
     std::optional<BookFault> difference(const std::string& path) const;
+    /// Whether both are of the same file that is there, whatever was written to it.
+    bool isOfSameFile(const FileStamp& other) const;
 
   private:
     bool there_ = false;

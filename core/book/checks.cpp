@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "book/journal.h"
 #include "book/rows.h"
 #include "book/seals.h"
 #include "exchange/lesson_file.h"
@@ -22,7 +23,7 @@ constexpr std::array mostRows = {
     Most{"servings", "SELECT count(*) FROM (SELECT 1 FROM servings LIMIT 100001)", 100'000},
     Most{"placements", "SELECT count(*) FROM (SELECT 1 FROM placements LIMIT 500001)", 500'000},
     Most{"versions", "SELECT count(*) FROM (SELECT 1 FROM versions LIMIT 20001)", 20'000},
-    Most{"journal", "SELECT count(*) FROM (SELECT 1 FROM journal LIMIT 200001)", 200'000},
+    Most{"journal", "SELECT count(*) FROM (SELECT 1 FROM journal LIMIT 200001)", mostStepsInBook},
     Most{"cooking_log", "SELECT count(*) FROM (SELECT 1 FROM cooking_log LIMIT 500001)", 500'000},
     Most{"log_pages", "SELECT count(*) FROM (SELECT 1 FROM log_pages LIMIT 10001)", 10'000},
     Most{"settings", "SELECT count(*) FROM (SELECT 1 FROM settings LIMIT 1001)", 1'000},
@@ -130,7 +131,7 @@ void checkValues(Connection& connection, const std::vector<Item>& items, const S
     }
     Statement versions(connection, "SELECT id, content FROM versions");
     while (versions.next() && !stopped(connection, stop)) {
-        if (const auto lesson = readLesson(versions.text(1)); !lesson.ok()) {
+        if (const auto lesson = readKeptLesson(versions.text(1)); !lesson.ok()) {
             connection.report({BookFaultCode::BadValue,
                                {"version " + std::to_string(versions.whole(0))},
                                lesson.error()});

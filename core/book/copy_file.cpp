@@ -43,6 +43,23 @@ std::optional<BookFault> copyPages(Connection& from, const std::string& target) 
     return std::nullopt;
 }
 
+/// A journal left by a book of that name would be taken for one of the new book. What it takes back
+/// in a book that is there still is taken back first, should the new one not come to be.
+void dropOldJournal(const std::string& target) {
+    const std::string journal = target + "-journal";
+    if (::access(journal.c_str(), F_OK) != 0) {
+        return;
+    }
+    if (::access(target.c_str(), F_OK) == 0) {
+        auto old = Connection::open(target, Connection::Access::ReadWrite);
+        if (old.ok()) {
+            old.value()->number("SELECT count(*) FROM sqlite_schema");
+            static_cast<void>(old.value()->takeFault());
+        }
+    }
+    ::unlink(journal.c_str());
+}
+
 }  // namespace
 
 std::string partName(const std::string& target) {
@@ -58,6 +75,9 @@ void dropPart(const std::string& target) {
 
 std::optional<BookFault> finishPart(const std::string& target, bool replace) {
     const std::string part = partName(target);
+    if (replace || ::access(target.c_str(), F_OK) != 0) {
+        dropOldJournal(target);
+    }
     if (!replace) {
         // A link, unlike a rename, never replaces what is there.
         const int linked = ::link(part.c_str(), target.c_str());

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "book/book_file.h"
 #include "book/rows.h"
 #include "book/seals.h"
 #include "exchange/part_text.h"
@@ -26,12 +27,42 @@ void writeAll(Connection& connection, ItemId id, const Lesson& lesson,
     }
 }
 
+/// Whether there are half as many steps, or half as many bytes, as a book may have.
+bool isCrowded(Connection& connection) {
+    constexpr std::int64_t mostSteps = mostStepsInBook / 2;
+    // Ids only go up: where they lie close together there cannot be many.
+    const bool mayBeMany =
+        connection.number("SELECT coalesce(max(id) - min(id), 0) FROM journal") >= mostSteps;
+    if (mayBeMany && connection.number("SELECT count(*) FROM journal") > mostSteps) {
+        return true;
+    }
+    const std::int64_t pages =
+        connection.number("PRAGMA page_count") - connection.number("PRAGMA freelist_count");
+    return pages * connection.number("PRAGMA page_size") > largestBook / 2;
+}
+
 void forgetOldSteps(Connection& connection, ItemId id) {
     Statement(connection,
               "DELETE FROM journal WHERE id IN (SELECT id FROM (SELECT id, row_number() OVER w AS "
               "steps, sum(length(edits)) OVER w AS bytes FROM journal WHERE lesson = ? WINDOW w AS "
               "(ORDER BY id DESC)) WHERE steps > ? OR (bytes > ? AND steps > 1))")
         .with(id.number, mostUndoSteps, mostUndoBytes)
+        .run();
+}
+
+/// Of a book that is nearly full of them the oldest steps go, whichever lesson they are of.
+void makeRoomForSteps(Connection& connection, Book::Touched& touched) {
+    if (!isCrowded(connection)) {
+        return;
+    }
+    Statement rows(
+        connection,
+        "SELECT DISTINCT lesson FROM (SELECT lesson FROM journal ORDER BY id LIMIT 1000)");
+    while (rows.next()) {
+        touched.push_back({rows.whole(0)});
+    }
+    Statement(connection,
+              "DELETE FROM journal WHERE id IN (SELECT id FROM journal ORDER BY id LIMIT 1000)")
         .run();
 }
 
@@ -143,6 +174,7 @@ std::optional<BookFault> applyEdits(Book& book, ItemId id, const std::vector<Edi
         Statement(connection, "DELETE FROM journal WHERE lesson = ? AND done = 0")
             .with(id.number)
             .run();
+        makeRoomForSteps(connection, touched);
         if (!goesOn || !continueGesture(connection, now, inverses)) {
             now.entry = addEntry(connection, id, name, inverses);
         }

@@ -13,6 +13,8 @@ namespace rangeline {
 /// Older undo steps of a lesson are forgotten beyond these.
 inline constexpr std::int64_t mostUndoSteps = 500;
 inline constexpr std::int64_t mostUndoBytes = 2'000'000;
+/// A book with more of them is refused; from half as many on the oldest go.
+inline constexpr std::int64_t mostStepsInBook = 200'000;
 
 /// Done when it returns without a fault. Refused with the reason where the lesson would be
 /// unusable. `name` names the step of undo; edits that follow each other with the same `gesture`

@@ -1,5 +1,7 @@
 #include "book/salvage.h"
 
+#include <unistd.h>
+
 #include "book/connection.h"
 #include "book/library.h"
 #include "book/rows.h"
@@ -21,7 +23,10 @@ class Salvaging {
                 return fault;
             }
         }
-        return takeLog();
+        if (auto fault = takeLog()) {
+            return fault;
+        }
+        return takeSettings();
     }
 
     Salvaged result;
@@ -110,13 +115,17 @@ class Salvaging {
                        "SELECT id, name, made, content, seal FROM versions WHERE lesson = ?");
         rows.with(item.id.number);
         while (rows.next()) {
-            const auto lesson = readLesson(rows.text(3));
+            const auto lesson = readKeptLesson(rows.text(3));
             const std::string what = "version " + std::to_string(rows.whole(0));
             if (!lesson.ok()) {
                 result.lost.push_back(
                     {what, rows.text(1), {BookFaultCode::BadValue, {what}, lesson.error()}});
-            } else if (auto fault =
-                           insertVersion(to_, target, rows.text(1), rows.text(2), lesson.value())) {
+                continue;
+            }
+            auto fault = insertVersion(to_, target, rows.text(1), rows.text(2), lesson.value());
+            if (fault && isDamage(fault->code)) {
+                result.lost.push_back({what, rows.text(1), *std::move(fault)});
+            } else if (fault) {
                 return fault;
             }
         }
@@ -136,11 +145,39 @@ class Salvaging {
         }
         lose("the cooking log", {});
         auto fault = addToLog(to_, entries);
-        if (fault && isDamage(fault->code)) {
-            result.lost.push_back({"the cooking log", {}, *fault});
-            fault.reset();
+        return fault && isDamage(fault->code) ? takeLogRows(entries) : fault;
+    }
+
+    /// What cannot be in a log is left out.
+    std::optional<BookFault> takeLogRows(const std::vector<LogEntry>& entries) {
+        for (const LogEntry& entry : entries) {
+            auto fault = addToLog(to_, {entry});
+            if (fault && isDamage(fault->code)) {
+                result.lost.push_back({"a row of the cooking log", entry.step, *std::move(fault)});
+            } else if (fault) {
+                return fault;
+            }
         }
-        return fault;
+        return std::nullopt;
+    }
+
+    /// The cook's own techniques and cuts, and the limits of food safety that were chosen.
+    std::optional<BookFault> takeSettings() {
+        std::vector<std::pair<std::string, std::string>> settings;
+        Statement rows(from_, "SELECT name, value FROM settings ORDER BY name LIMIT 1000");
+        while (rows.next()) {
+            settings.emplace_back(rows.text(0), rows.text(1));
+        }
+        lose("the settings", {});
+        for (const auto& [name, value] : settings) {
+            auto fault = setSetting(to_, name, value);
+            if (fault && isDamage(fault->code)) {
+                result.lost.push_back({"a setting", name, *std::move(fault)});
+            } else if (fault) {
+                return fault;
+            }
+        }
+        return std::nullopt;
     }
 
     Connection& from_;
@@ -166,6 +203,8 @@ Result<Salvaged, BookFault> salvage(const std::string& damaged, const std::strin
     Salvaging salvaging(*from.value(), *to.value());
     fault = fault ? fault : salvaging.run();
     if (fault) {
+        to.value().reset();
+        ::unlink(target.c_str());  // half of it is no book to be opened
         return *std::move(fault);
     }
     return std::move(salvaging.result);

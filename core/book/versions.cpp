@@ -1,5 +1,6 @@
 #include "book/versions.h"
 
+#include <algorithm>
 #include <set>
 
 #include "book/connection.h"
@@ -25,6 +26,9 @@ Result<Value, BookFault> valueOrFault(Connection& connection, Value value) {
     return value;
 }
 
+/// A service that was gone on with after weeks says nothing of how long a step takes.
+constexpr Duration longestTaken = Duration::hours(7 * 24);
+
 void insertIntoLog(Connection& connection, const std::vector<LogEntry>& entries) {
     std::set<std::int64_t> pages;
     for (const LogEntry& entry : entries) {
@@ -34,7 +38,7 @@ void insertIntoLog(Connection& connection, const std::vector<LogEntry>& entries)
                   "INSERT INTO cooking_log(day, lesson, dish, step, cook, covers, planned, took) "
                   "VALUES(?, ?, ?, ?, ?, ?, ?, ?)")
             .with(entry.day, lesson, entry.dish, entry.step, entry.cook, entry.covers,
-                  entry.planned.inSeconds(), entry.took.inSeconds())
+                  entry.planned.inSeconds(), std::min(entry.took, longestTaken).inSeconds())
             .run();
         pages.insert(connection.number("SELECT last_insert_rowid()") / logPageSize);
     }
@@ -111,7 +115,7 @@ Result<Lesson, BookFault> versionLesson(Book& book, std::int64_t version) {
     if (row.bytes(2) != sealOf(row.text(0), row.text(1))) {
         return BookFault{BookFaultCode::SealBroken, {where}, {}};
     }
-    auto lesson = readLesson(row.text(1));
+    auto lesson = readKeptLesson(row.text(1));
     if (!lesson.ok()) {
         return BookFault{BookFaultCode::BadValue, {where}, lesson.error()};
     }

@@ -15,6 +15,9 @@ namespace rangeline {
 /// A lesson that validate() accepts, or the first thing wrong with the text. Figure 0 of BadText
 /// says what is wrong ("not-a-duration"), figure 1 is the text found.
 Result<Lesson, Fault> readLesson(std::string_view bytes);
+/// The same of what the program itself has kept: also in a time zone that this computer does not
+/// know, where times are those of UTC.
+Result<Lesson, Fault> readKeptLesson(std::string_view bytes);
 /// Requires a lesson that validate() accepts.
 std::string writeLesson(const Lesson& lesson);
 

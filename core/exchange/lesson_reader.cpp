@@ -75,7 +75,7 @@ void placeInFile(Fault& fault, const Placements& placements,
 
 }  // namespace
 
-Result<Lesson, Fault> readLesson(std::string_view bytes) {
+Result<Lesson, Fault> readKeptLesson(std::string_view bytes) {
     const auto document = parseJson(bytes);
     if (!document.ok()) {
         return document.error();
@@ -105,8 +105,14 @@ Result<Lesson, Fault> readLesson(std::string_view bytes) {
         placeInFile(wrong.front(), lesson.placements, order);
         return std::move(wrong.front());
     }
-    if (!QTimeZone(QByteArray::fromStdString(lesson.head.zone)).isValid()) {
-        return Fault{FaultCode::BadText, "lesson.zone", {"not-a-time-zone", lesson.head.zone}};
+    return lesson;
+}
+
+Result<Lesson, Fault> readLesson(std::string_view bytes) {
+    auto lesson = readKeptLesson(bytes);
+    if (lesson.ok() && !QTimeZone(QByteArray::fromStdString(lesson.value().head.zone)).isValid()) {
+        return Fault{
+            FaultCode::BadText, "lesson.zone", {"not-a-time-zone", lesson.value().head.zone}};
     }
     return lesson;
 }

@@ -1,6 +1,8 @@
 #include <QDir>
+#include <fstream>
 
 #include "book/book_support.h"
+#include "book/connection.h"
 
 namespace rangeline::test {
 namespace {
@@ -235,6 +237,52 @@ TEST_F(BookFolder, AClosedBookIsOneFile) {
     take(addLesson(*created(path()), richLesson()));
     EXPECT_EQ(QDir(folder_.path()).entryList(QDir::Files | QDir::Hidden),
               QStringList("book.rangeline"));
+}
+
+TEST_F(BookFolder, WithAVersionInATimeZoneThatIsNotKnownHereIsWhole) {
+    Lesson lesson = richLesson();
+    lesson.head.zone = "Nowhere/AtAll";
+    {
+        auto book = created(path());
+        const ItemId id = take(addLesson(*book, lesson));
+        take(keepVersion(*book, id, "first", "2027-10-09T16:30:00Z"));
+    }
+    auto book = opened(path());
+    ASSERT_TRUE(book);
+    const ItemId id = take(book->items()).front().id;
+    const auto version = take(versions(*book, id)).front();
+    EXPECT_TRUE(take(versionLesson(*book, version.id)) == lesson);
+}
+
+TEST_F(BookFolder, FullOfUndoStepsForgetsTheOldestAndStaysWhole) {
+    auto book = created(path());
+    const Lesson lesson = someLesson(1);
+    const ItemId old = take(addLesson(*book, lesson));
+    const ItemId id = take(addLesson(*book, lesson));
+    ASSERT_FALSE(applyEdit(*book, old, SetChoices{}, "first"));
+    ASSERT_FALSE(book->write([&](Connection& connection, Book::Touched& touched) {
+        Statement(connection,
+                  "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i <= ?) "
+                  "INSERT INTO journal(lesson, done, name, edits, seal) "
+                  "SELECT lesson, done, name, edits, seal FROM n, (SELECT * FROM journal LIMIT 1)")
+            .with(mostStepsInBook / 2)
+            .run();
+        touched.push_back(old);
+    }));
+    ASSERT_FALSE(applyEdit(*book, id, SetChoices{}, "edit"));
+    EXPECT_LE(book->connection().number("SELECT count(*) FROM journal"), mostStepsInBook / 2);
+    EXPECT_EQ(take(undoSteps(*book, id)).undo.size(), 1U);
+    book = nullptr;
+    EXPECT_TRUE(opened(path()));
+}
+
+TEST_F(BookFolder, ACopyOverALeftJournalIsNotTakenBackByIt) {
+    auto book = created(path());
+    take(addLesson(*book, richLesson()));
+    std::ofstream(path("copy.rangeline-journal")) << std::string(600, 'j');
+    ASSERT_FALSE(saveCopy(*book, path("copy.rangeline")));
+    EXPECT_FALSE(std::ifstream(path("copy.rangeline-journal")).good());
+    EXPECT_TRUE(opened(path("copy.rangeline")));
 }
 
 TEST_F(BookFolder, ACopyIsTheSameBook) {

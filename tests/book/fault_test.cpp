@@ -154,6 +154,19 @@ TEST_F(BookFaults, ABookMovedReplacedOrWrittenByOthersIsNotWritten) {
     }
 }
 
+TEST_F(BookFaults, ABookReplacedWhileItIsWrittenSaysSoThenAndAfterwards) {
+    auto book = created(path());
+    const ItemId id = take(addLesson(*book, someLesson(1)));
+    ASSERT_FALSE(saveCopy(*book, path("other.rangeline")));
+    const auto fault = book->write([&](Connection&, Book::Touched& touched) {
+        touched.push_back(id);
+        std::rename(path("other.rangeline").c_str(), path().c_str());
+    });
+    ASSERT_TRUE(fault);
+    EXPECT_EQ(fault->code, BookFaultCode::Replaced);
+    EXPECT_EQ(applyEdit(*book, id, SetChoices{}, "edit")->code, BookFaultCode::Replaced);
+}
+
 TEST_F(BookFaults, TheSecondProcessReadsOnlyAndSeesWhatTheFirstWrites) {
     auto book = created(path());
     const ItemId id = take(addLesson(*book, someLesson(1)));

@@ -4,6 +4,7 @@
 #include <iterator>
 
 #include "book/book_support.h"
+#include "book/connection.h"
 #include "book/search.h"
 
 namespace rangeline::test {
@@ -53,6 +54,33 @@ TEST_F(Salvaging, KeepsWhatCanBeReadOfADamagedBookAndNamesTheRest) {
     EXPECT_FALSE(salvaged.lost.empty());
     EXPECT_TRUE(bytesOf(path("damaged.rangeline")) == bytes);
     EXPECT_TRUE(opened(path("new.rangeline")));
+}
+
+/// Rows that the new book's own rules would refuse.
+void breakRules(const std::string& path, const char* sql) {
+    auto connection = take(Connection::open(path, Connection::Access::ReadWrite));
+    ASSERT_TRUE(connection);
+    connection->run("PRAGMA ignore_check_constraints = 1");
+    connection->run(sql);
+    EXPECT_FALSE(connection->takeFault());
+}
+
+TEST_F(Salvaging, GoesOnAfterAVersionOrARowOfTheLogThatCannotBeKept) {
+    {
+        auto book = opened(path());
+        ASSERT_TRUE(book);
+        ASSERT_FALSE(setSetting(*book, "terms", "of the cook"));
+        LogEntry entry{"2027-10-09", {}, "Pot", "Sweat", "ann", 4, Duration::minutes(5), {}};
+        ASSERT_FALSE(addToLog(*book, {entry, entry, entry}));
+    }
+    breakRules(path(), "UPDATE versions SET made = 'x' WHERE id = 1");
+    breakRules(path(), "UPDATE cooking_log SET day = 'x' WHERE id = 2");
+    const Salvaged salvaged = take(salvage(path(), path("new.rangeline")));
+    EXPECT_EQ(salvaged.kept.size(), 40U);
+    EXPECT_EQ(salvaged.lost.size(), 2U);
+    auto book = opened(path("new.rangeline"));
+    EXPECT_EQ(take(cookingLog(*book)).size(), 2U);
+    EXPECT_EQ(take(setting(*book, "terms")), "of the cook");
 }
 
 TEST_F(Salvaging, NeverReplacesAFile) {
