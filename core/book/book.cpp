@@ -247,22 +247,23 @@ std::optional<BookFault> Book::write(const std::function<void(Connection&, Touch
         transaction.commit();
     }
     auto fault = connection_->takeFault();
+    // Another file may have come under the name meanwhile: then all of this went into the old one.
+    const FileStamp now(path_);
+    if (!hold_->stamp.isOfSameFile(now)) {
+        held_.reset();
+        return hold_->stamp.difference(path_);
+    }
     if (!fault) {
         unsettled_.reset();
         seal_ = seal;
         dataVersion_ = connection_->number("PRAGMA data_version");
-        // Another file may have come under the name meanwhile: then this went into the old one.
-        const FileStamp now(path_);
-        if (!hold_->stamp.isOfSameFile(now)) {
-            return hold_->stamp.difference(path_);
-        }
         hold_->stamp = now;
         return std::nullopt;
     }
     held_.reset();
     // A wish that could not be met has written nothing.
-    const bool mayHaveWritten = fault->code < BookFaultCode::NoSuchItem &&
-                                fault->code != BookFaultCode::ChangedElsewhere;
+    const bool mayHaveWritten =
+        fault->code < BookFaultCode::NoSuchItem && fault->code != BookFaultCode::ChangedElsewhere;
     if (mayHaveWritten && !unsettled_) {
         unsettled_ = seal;
     }
