@@ -10,6 +10,8 @@
 #include "writing/field_values.h"
 #include "writing/leaving.h"
 #include "writing/terms_dialog.h"
+#include "writing/text_table.h"
+#include "writing/undo_keys.h"
 
 namespace rangeline {
 
@@ -24,6 +26,7 @@ DishEditor::DishEditor(Dish dish, Units units, QWidget* parent)
     connect(problems_, &ProblemList::wanted, this, &DishEditor::goTo);
     column->addWidget(makeButtons());
     connectOutline();
+    new UndoKeys(*this);
     constexpr QSize usual(1240, 780);
     constexpr QSize frame(40, 60);
     resize(usual.boundedTo(screen()->availableGeometry().size() - frame));
@@ -90,6 +93,7 @@ void DishEditor::showTurned() {
         step_.reset();
     }
     component_ = std::min(component_, dish_.components.size() - 1);
+    forgetRefused();
     name_->setText(QString::fromStdString(dish_.name));
     perCover_->setText(QString::fromStdString(dish_.perCover));
     platesHold_->setText(fieldText(dish_.platesHold));
@@ -99,10 +103,16 @@ void DishEditor::showTurned() {
 }
 
 void DishEditor::choose(std::optional<StepId> step, std::size_t component) {
+    deliverTables();
     step_ = std::move(step);
     component_ = component;
-    refused_.clear();
+    forgetRefused();
     showAll();
+}
+
+void DishEditor::forgetRefused() {
+    refused_.clear();
+    form_->forgetRefused();
 }
 
 void DishEditor::showAll() {
@@ -188,8 +198,34 @@ void DishEditor::keyPressEvent(QKeyEvent* event) {
     }
 }
 
+/// What was typed in a table belongs to what is shown still.
+void DishEditor::deliverTables() {
+    for (TextTable* table : findChildren<TextTable*>()) {
+        table->deliver();
+    }
+}
+
+/// What still stands in a field is taken, as if the cook had left it.
+void DishEditor::finishTyping() {
+    if (QWidget* field = focusWidget(); field != nullptr && field != this) {
+        field->clearFocus();
+    }
+    deliverTables();
+    outline_->finishTyping();
+    ingredients_->finishTyping();
+}
+
+void DishEditor::accept() {
+    finishTyping();
+    if (keep_->isEnabled()) {
+        QDialog::accept();
+    }
+}
+
 void DishEditor::reject() {
-    if (dish_ == original_) {
+    QWidget* field = focusWidget();
+    finishTyping();
+    if (dish_ == original_ && refused_.isEmpty()) {
         QDialog::reject();
         return;
     }
@@ -197,6 +233,8 @@ void DishEditor::reject() {
     leftForLater_ = leaving == Leaving::ForLater;
     if (leaving != Leaving::GoOn) {
         QDialog::reject();
+    } else if (field != nullptr) {
+        field->setFocus();
     }
 }
 

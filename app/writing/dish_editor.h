@@ -29,6 +29,8 @@ class DishEditor : public QDialog {
     const Dish& dish() const { return dish_; }
     void undo();
     void redo();
+    /// Stays open while something typed cannot be kept.
+    void accept() override;
     /// Asks first where something would be lost.
     void reject() override;
     /// Not kept and not given up: there is to be gone on with it another time.
@@ -59,6 +61,9 @@ class DishEditor : public QDialog {
     void change(const std::function<void(Dish&)>& how);
     void showAll();
     void showTurned();
+    void forgetRefused();
+    void finishTyping();
+    void deliverTables();
     void goTo(const Problem& problem);
     void judge();
     void addTyped(const QString& name);

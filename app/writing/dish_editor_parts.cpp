@@ -25,6 +25,7 @@ QWidget* DishEditor::makeHead() {
     covers_->setAccessibleName(tr("Written for so many covers"));
     setFieldKey(*covers_, "writtenFor");
     covers_->setRange(1, 1000);
+    covers_->setKeyboardTracking(false);
     covers_->setValue(dish_.writtenFor);
     perCover_ = new QLineEdit(QString::fromStdString(dish_.perCover), head);
     perCover_->setAccessibleName(tr("Each cover gets"));
@@ -35,7 +36,7 @@ QWidget* DishEditor::makeHead() {
     platesHold_ = new QLineEdit(fieldText(dish_.platesHold), head);
     platesHold_->setAccessibleName(tr("Plates may wait"));
     setFieldKey(*platesHold_, "platesHold");
-    auto* wait = new QLabel(tr("Plates may &wait"), head);
+    auto* wait = new QLabel(tr("P&lates may wait"), head);
     wait->setBuddy(platesHold_);
     line->addWidget(wait);
     line->addWidget(platesHold_, 1);
@@ -92,7 +93,7 @@ QWidget* DishEditor::makeButtons() {
     connect(terms, &QPushButton::clicked, this, &DishEditor::askForTerms);
     keep_ = buttons->addButton(tr("&Keep in the book"), QDialogButtonBox::AcceptRole);
     buttons->addButton(QDialogButtonBox::Cancel);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, &DishEditor::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &DishEditor::reject);
     connect(undo_, &QPushButton::clicked, this, &DishEditor::undo);
     connect(redo_, &QPushButton::clicked, this, &DishEditor::redo);

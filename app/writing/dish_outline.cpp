@@ -50,12 +50,7 @@ DishOutline::DishOutline(QWidget* parent)
     column->addWidget(tree_, 1);
     column->addWidget(next_);
     column->addWidget(makeButtons());
-    connect(next_, &QLineEdit::returnPressed, this, [this] {
-        if (const QString name = next_->text().trimmed(); !name.isEmpty()) {
-            next_->clear();
-            Q_EMIT stepTyped(name);
-        }
-    });
+    connect(next_, &QLineEdit::returnPressed, this, &DishOutline::finishTyping);
     connect(tree_, &QTreeWidget::currentItemChanged, this,
             [this](QTreeWidgetItem* row) { choose(row); });
     connect(tree_->itemDelegate(), &QAbstractItemDelegate::closeEditor, this, [this] {
@@ -87,6 +82,13 @@ QWidget* DishOutline::makeButtons() {
     add(tr("D&own"), [this] { Q_EMIT moveWanted(1); });
     add(tr("&Remove"), [this] { Q_EMIT removeWanted(); });
     return box;
+}
+
+void DishOutline::finishTyping() {
+    if (const QString name = next_->text().trimmed(); !name.isEmpty()) {
+        next_->setText({});  // unlike clear() nothing that could be taken back
+        Q_EMIT stepTyped(name);
+    }
 }
 
 void DishOutline::showDish(const Dish& dish, const std::optional<StepId>& step,

@@ -32,7 +32,7 @@ FlowSection::FlowSection(Units units, QWidget* parent)
     : StepSection(tr("Before and after"), units, parent) {
     uses_ = new QListWidget(this);
     uses_->setAccessibleName(tr("What goes into it"));
-    constexpr int high = 96;
+    const int high = 6 * fontMetrics().lineSpacing();
     uses_->setFixedHeight(high);
     connect(uses_, &QListWidget::itemChanged, this, &StepSection::edited);
     setFieldKey(*uses_, "uses");
@@ -107,12 +107,17 @@ void FlowSection::offerWhatFits() {
 
 void FlowSection::fillUses(const Dish& dish, const Step& step) {
     const QSignalBlocker quiet(uses_);
-    uses_->clear();
-    for (const StepId& id : mayUse(dish, step.id)) {
-        const Step& other = *findStep(dish, id);
-        auto* tick = new QListWidgetItem(QString::fromStdString(other.name), uses_);
-        tick->setData(Qt::UserRole, QString::fromStdString(id.text));
-        const bool used = std::ranges::find(step.uses, id, &Use::step) != step.uses.end();
+    const std::vector<StepId> ids = mayUse(dish, step.id);
+    // Lines that are there already stay, and with them where the keyboard is.
+    while (uses_->count() > static_cast<int>(ids.size())) {
+        delete uses_->takeItem(uses_->count() - 1);
+    }
+    for (std::size_t i = 0; i < ids.size(); ++i) {
+        const auto line = static_cast<int>(i);
+        auto* tick = line < uses_->count() ? uses_->item(line) : new QListWidgetItem(uses_);
+        tick->setText(QString::fromStdString(findStep(dish, ids[i])->name));
+        tick->setData(Qt::UserRole, QString::fromStdString(ids[i].text));
+        const bool used = std::ranges::find(step.uses, ids[i], &Use::step) != step.uses.end();
         tick->setCheckState(used ? Qt::Checked : Qt::Unchecked);
     }
 }

@@ -33,7 +33,7 @@ IngredientTable::IngredientTable(Units units, QWidget* parent)
     column->addWidget(allergens_);
     column->addWidget(line_);
     column->addWidget(says_);
-    connect(line_, &QLineEdit::returnPressed, this, [this] { addLines(line_->text()); });
+    connect(line_, &QLineEdit::returnPressed, this, &IngredientTable::finishTyping);
     connect(allergens_, &AllergenHint::accepted, this, &IngredientTable::take);
 }
 
@@ -41,6 +41,12 @@ IngredientTable::~IngredientTable() = default;
 
 void IngredientTable::setTerms(const OwnTerms& terms) {
     table_->setFields(ingredientFields(terms, units_, locale()));
+}
+
+void IngredientTable::finishTyping() {
+    if (!line_->text().trimmed().isEmpty()) {
+        addLines(line_->text());
+    }
 }
 
 void IngredientTable::showComponent(const Component& component) {
@@ -74,7 +80,7 @@ void IngredientTable::addLines(const QString& text) {
         }
         all.push_back(std::move(read.ingredient));
     }
-    line_->clear();
+    line_->setText({});  // unlike clear() nothing that could be taken back
     if (all.size() > ingredients_.size()) {
         take(std::move(all));
         table_->table().scrollToBottom();

@@ -24,6 +24,8 @@ class IngredientTable : public QWidget {
     ~IngredientTable() override;
 
     void showComponent(const Component& component);
+    /// An ingredient that is typed still is taken.
+    void finishTyping();
     /// Cuts to choose from besides those of the trade.
     void setTerms(const OwnTerms& terms);
 

@@ -12,6 +12,7 @@
 #include "writing/field_keys.h"
 #include "writing/kitchen_fields.h"
 #include "writing/leaving.h"
+#include "writing/undo_keys.h"
 
 namespace rangeline {
 
@@ -51,6 +52,7 @@ KitchenEditor::KitchenEditor(Kitchen kitchen, Units units, QWidget* parent)
         changed.name = name_->text().trimmed().toStdString();
         change(std::move(changed));
     });
+    new UndoKeys(*this);
     constexpr QSize usual(820, 520);
     resize(usual);
     showAll();
@@ -73,7 +75,7 @@ QWidget* KitchenEditor::makeButtons() {
     connect(problems_, &ProblemList::wanted, this, &KitchenEditor::goTo);
     keep_ = buttons->addButton(tr("&Keep in the book"), QDialogButtonBox::AcceptRole);
     buttons->addButton(QDialogButtonBox::Cancel);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, &KitchenEditor::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &KitchenEditor::reject);
     connect(undo_, &QPushButton::clicked, this, &KitchenEditor::undo);
     connect(new QShortcut(QKeySequence::Undo, this), &QShortcut::activated, this,
@@ -149,8 +151,24 @@ void KitchenEditor::keyPressEvent(QKeyEvent* event) {
     }
 }
 
+/// What still stands in a field is taken, as if the cook had left it.
+void KitchenEditor::finishTyping() {
+    if (QWidget* field = focusWidget(); field != nullptr && field != this) {
+        field->clearFocus();
+    }
+}
+
+void KitchenEditor::accept() {
+    finishTyping();
+    if (keep_->isEnabled()) {
+        QDialog::accept();
+    }
+}
+
 void KitchenEditor::reject() {
-    if (kitchen_ == original_) {
+    QWidget* field = focusWidget();
+    finishTyping();
+    if (kitchen_ == original_ && refused_.isEmpty()) {
         QDialog::reject();
         return;
     }
@@ -158,6 +176,8 @@ void KitchenEditor::reject() {
     leftForLater_ = leaving == Leaving::ForLater;
     if (leaving != Leaving::GoOn) {
         QDialog::reject();
+    } else if (field != nullptr) {
+        field->setFocus();
     }
 }
 

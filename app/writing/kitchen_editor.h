@@ -29,6 +29,8 @@ class KitchenEditor : public QDialog {
     void redo();
     /// Asks first where something would be lost.
     void reject() override;
+    /// Stays open while something is wrong.
+    void accept() override;
     /// Not kept and not given up: there is to be gone on with it another time.
     bool isLeftForLater() const { return leftForLater_; }
     /// The kitchen is `written` as of an earlier time, of which nothing is kept yet.
@@ -42,6 +44,7 @@ class KitchenEditor : public QDialog {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    void finishTyping();
     QWidget* makeButtons();
     void change(Kitchen changed);
     void showAll();

@@ -19,6 +19,7 @@ KitchenTable::KitchenTable(KitchenTableKind kind, QWidget* parent)
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     table_->verticalHeader()->hide();
+    table_->setTabKeyNavigation(false);  // Tab leaves the table; arrows go from cell to cell
     auto* column = new QVBoxLayout(this);
     column->addWidget(table_, 1);
     auto* line = new QHBoxLayout;

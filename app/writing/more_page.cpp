@@ -31,7 +31,7 @@ MorePage::MorePage(Units units, QWidget* parent) : QScrollArea(parent), units_(u
     auto* inside = new QWidget(this);
     auto* column = new QVBoxLayout(inside);
     makeTables(inside);
-    samePan_ = new QPushButton(tr("Goes on in the &same pans as the step above"), inside);
+    samePan_ = new QPushButton(tr("&Goes on in the same pans as the step above"), inside);
     samePan_->setAutoDefault(false);
     connect(samePan_, &QPushButton::clicked, this, &MorePage::carryOn);
     column->addWidget(titled(tr("Pans, boards and tools"), wares_->widget()));
@@ -58,7 +58,7 @@ std::function<void(std::vector<T>)> MorePage::into(std::vector<T> Step::*list) {
 }
 
 void MorePage::makeTables(QWidget* inside) {
-    constexpr int high = 122;
+    const int high = 7 * fontMetrics().lineSpacing();
     wares_ = std::make_unique<TableOf<WareNeed>>(
         tr("Pans, boards and tools"), wareFields({}, units_), inside,
         [](const std::vector<WareNeed>&) {
@@ -85,7 +85,7 @@ void MorePage::makeTables(QWidget* inside) {
     setFieldKey(pools_->table(), "pools");
     setFieldKey(attention_->table(), "attention");
     wares_->table().setFixedHeight(high);
-    constexpr int lower = 92;
+    const int lower = 5 * fontMetrics().lineSpacing();
     pools_->table().setFixedHeight(lower);
     attention_->table().setFixedHeight(high);
 }

@@ -27,7 +27,7 @@ OrderPage::OrderPage(QWidget* parent)
         [this](const std::vector<Tie>& ties) { Q_EMIT dishEdited(withTies(dish_, *step_, ties)); });
     setFieldKey(ties_->table(), "links");
     setFieldKey(*graph_, "circle");
-    constexpr int high = 140;
+    const int high = 8 * fontMetrics().lineSpacing();
     ties_->table().setFixedHeight(high);
     column->addWidget(around_, 1);
     column->addWidget(hint_);

@@ -107,7 +107,7 @@ void PortionSection::sayWhatFits(const Step& step) {
 /// The size of the food; why that cannot be, or nothing.
 QString PortionSection::takeSize(Step& step) const {
     const QString width = width_->text().trimmed();
-    const auto piece = lengthIn(width, units());
+    const auto piece = lengthIn(width, units(), step.pieceWidth);
     if (!width.isEmpty() && (!piece || *piece == Length())) {
         return tr("How wide is a piece? Write a length, or nothing.");
     }
@@ -139,7 +139,7 @@ QString PortionSection::takeInto(Step& step) const {
         return tr("The time is for each piece: how many pieces does each cover get?");
     }
     const QString degrees = core_->text().trimmed();
-    const auto core = temperatureIn(degrees, units());
+    const auto core = temperatureIn(degrees, units(), step.hazards.target);
     if (!degrees.isEmpty() && !core) {
         return tr("How hot in the thickest part? Write degrees, or nothing.");
     }

@@ -47,12 +47,21 @@ void StepForm::setLoggings(const StepLoggings& loggings) {
 void StepForm::showStep(const Dish& dish, const std::optional<StepId>& id) {
     const Step* step = id ? findStep(dish, *id) : nullptr;
     widget()->setEnabled(step != nullptr);
+    if (step == nullptr || step->id != step_.id) {
+        refused_.clear();
+    }
     step_ = step == nullptr ? Step() : *step;
     filling_ = true;
     for (StepSection* section : sections_) {
-        section->showStep(dish, step_);
+        if (!refused_.contains(section)) {
+            section->showStep(dish, step_);
+        }
     }
     filling_ = false;
+}
+
+void StepForm::forgetRefused() {
+    refused_.clear();
 }
 
 void StepForm::take() {
@@ -60,18 +69,25 @@ void StepForm::take() {
         return;
     }
     Step taken = step_;
+    QString firstReason;
+    refused_.clear();
     for (const StepSection* section : sections_) {
-        if (const QString why = section->takeInto(taken); !why.isEmpty()) {
-            Q_EMIT refused(why);
-            return;
+        Step next = taken;
+        if (const QString why = section->takeInto(next); why.isEmpty()) {
+            taken = std::move(next);
+        } else {
+            firstReason = refused_.empty() ? why : firstReason;
+            refused_.insert(section);
         }
     }
-    time_->takeTechnique(taken);
-    Q_EMIT refused({});
+    if (!refused_.contains(time_)) {
+        time_->takeTechnique(taken);
+    }
     if (!(taken == step_)) {
         step_ = taken;
         Q_EMIT edited(taken);
     }
+    Q_EMIT refused(firstReason);
 }
 
 }  // namespace rangeline

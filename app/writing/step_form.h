@@ -3,6 +3,7 @@
 
 #include <QScrollArea>
 #include <map>
+#include <set>
 #include <vector>
 
 #include "rehearse/learned.h"
@@ -20,8 +21,11 @@ class StepForm : public QScrollArea {
   public:
     StepForm(Units units, QWidget* parent = nullptr);
 
-    /// Without a step nothing can be filled in.
+    /// Without a step nothing can be filled in. A part of the form in which something of this step
+    /// could not be taken stays as it was typed.
     void showStep(const Dish& dish, const std::optional<StepId>& step);
+    /// What is shown next fills every part.
+    void forgetRefused();
     void setTerms(const OwnTerms& terms);
     /// What the cooking log says, by step.
     void setLoggings(const std::map<StepId, std::vector<Logging>>& loggings);
@@ -41,6 +45,7 @@ class StepForm : public QScrollArea {
     TimeSection* time_;
     LearnedSection* learned_;
     std::vector<StepSection*> sections_;
+    std::set<const StepSection*> refused_;  ///< by what stands in them now
     Step step_;
     bool filling_ = false;
 };

@@ -41,6 +41,10 @@ void StepPages::setLoggings(const std::map<StepId, std::vector<Logging>>& loggin
     form_->setLoggings(loggings);
 }
 
+void StepPages::forgetRefused() {
+    form_->forgetRefused();
+}
+
 void StepPages::setTerms(const OwnTerms& terms) {
     form_->setTerms(terms);
 }

@@ -27,6 +27,8 @@ class StepPages : public QTabWidget {
 
     /// Without a step only what is asked of dish and component is there to be seen.
     void showStep(const Dish& dish, const std::optional<StepId>& step, std::size_t component);
+    /// What could not be taken of what was typed is given up when a step is shown next.
+    void forgetRefused();
     void setTerms(const OwnTerms& terms);
     /// What the cooking log says, by step.
     void setLoggings(const std::map<StepId, std::vector<Logging>>& loggings);

@@ -154,9 +154,15 @@ void TextTable::cellEdited(const QTableWidgetItem& item) {
         return;
     }
     // What follows fills the table anew: not while the editor is still being closed.
-    QMetaObject::invokeMethod(
-        this, [this, line, column, text = item.text()] { Q_EMIT written(line, column, text); },
-        Qt::QueuedConnection);
+    deliver();
+    typed_ = Typed{line, column, item.text()};
+    QMetaObject::invokeMethod(this, &TextTable::deliver, Qt::QueuedConnection);
+}
+
+void TextTable::deliver() {
+    if (const auto typed = std::exchange(typed_, std::nullopt)) {
+        Q_EMIT written(typed->line, typed->column, typed->text);
+    }
 }
 
 void TextTable::goTo(int line, int column) {

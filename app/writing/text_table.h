@@ -5,6 +5,7 @@
 
 #include <QTableWidget>
 #include <map>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -24,6 +25,9 @@ class TextTable : public QTableWidget {
     /// Takes the room that the others leave, but never less than its usual width: then the table
     /// scrolls.
     void setWideColumn(int column);
+    /// Tells of what was typed last now instead of in a moment: before the table is filled with
+    /// something else.
+    void deliver();
     /// The text of that cell was not understood.
     void mark(int line, int column);
     /// What is marked goes at the next setLines().
@@ -50,7 +54,14 @@ class TextTable : public QTableWidget {
     void goTo(int line, int column);
 
     std::vector<FieldLook> columns_;
+    struct Typed {
+        int line = 0;
+        int column = 0;
+        QString text;
+    };
+
     std::map<std::pair<int, int>, QString> marked_;
+    std::optional<Typed> typed_;  ///< and not told of yet
     bool filling_ = false;
     int wideColumn_ = -1;  ///< -1: none
 };

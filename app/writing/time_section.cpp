@@ -85,7 +85,7 @@ TimeSection::TimeSection(Units units, QWidget* parent)
     form().addRow(tr("Technique"), technique_);
     form().addRow(QString(), usual_);
     form().addRow(tr("Done when"), cue_);
-    auto* cooling = new QPushButton(tr("It &cools ..."), this);
+    auto* cooling = new QPushButton(tr("It cools ..."), this);
     cooling->setToolTip(tr("Estimates how long food takes to cool in a room"));
     connect(cooling, &QPushButton::clicked, this, &TimeSection::estimateCooling);
     addLine(tr("Usually takes"), {likely_, cooling});

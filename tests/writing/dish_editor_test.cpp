@@ -8,8 +8,13 @@
 #include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
+#include <QMessageBox>
+#include <QTabBar>
 #include <QTableWidget>
 #include <QTest>
+#include <QTimer>
+#include <QTreeWidget>
+#include <functional>
 
 #include "book/judge.h"
 #include "support/focus_names.h"
@@ -300,6 +305,116 @@ TEST_F(Editor, TheNameOfAnIngredientHasRoomHoweverNarrowItIs) {
     }
 }
 
+TEST_F(Editor, WhatCannotBeTakenHoldsNothingElseBackAndStaysAsItWasTyped) {
+    type("The next step", "Season");
+    type("Usually takes", "a while");
+    type("Keeps at room temperature", "20");
+    type("The next ingredient", "salt");
+    EXPECT_EQ(step(0).after.atRoom, Duration::minutes(20));
+    EXPECT_EQ(findNamed<QLineEdit>(editor_, "Usually takes")->text(), "a while");
+    EXPECT_FALSE(keep().isEnabled());
+    editor_.undo();
+    EXPECT_NE(findNamed<QLineEdit>(editor_, "Usually takes")->text(), "a while");
+    EXPECT_TRUE(keep().isEnabled());
+}
+
+TEST_F(Editor, FiguresThatAreOnlyShownRoundedAreNotRounded) {
+    DishEditor metric(newDish("New dish"), Units::Metric);
+    Dish dish = newDish("Thighs");
+    addStep(dish, {0, 0}, "Roast");
+    Step& roast = dish.components[0].steps[0];
+    roast.hazards.target = Temperature::fahrenheit(160);
+    roast.pieceWidth = Length::inches(3);
+    roast.piecesPerCover = Rational(1);
+    roast.wares = {WareNeed{"sheet", {}, {}, 1, {}, false}};
+    metric.goOnWith(dish);
+    metric.show();
+    findNamed<QTreeWidget>(metric, "Components and steps")
+        ->setCurrentItem(
+            findNamed<QTreeWidget>(metric, "Components and steps")->topLevelItem(0)->child(0));
+    auto* takes = findNamed<QLineEdit>(metric, "Usually takes");
+    takes->setFocus();
+    takes->selectAll();
+    QTest::keyClicks(takes, "50\r");
+    const Step& made = metric.dish().components[0].steps[0];
+    EXPECT_EQ(made.time.likely, Duration::minutes(50));
+    EXPECT_EQ(made.hazards.target, roast.hazards.target);
+    EXPECT_EQ(made.pieceWidth, roast.pieceWidth);
+}
+
+/// Presses that button of the question that is asked meanwhile; whether there was one.
+bool answered(const QString& button, const std::function<void()>& how) {
+    bool asked = false;
+    QTimer::singleShot(0, [&] {
+        if (auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget())) {
+            asked = true;
+            for (QAbstractButton* one : box->buttons()) {
+                if (one->text().remove(u'&') == button) {
+                    one->click();
+                }
+            }
+        }
+    });
+    how();
+    QApplication::processEvents();
+    return asked;
+}
+
+TEST_F(Editor, LeavingAsksWhereALineIsStillBeingTyped) {
+    for (const char* line : {"The next step", "The next ingredient", "Each cover gets"}) {
+        editor_.activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&editor_));
+        auto* edit = findNamed<QLineEdit>(editor_, line);
+        edit->setFocus();
+        QTest::keyClicks(edit, "one leek");
+        EXPECT_TRUE(answered("Go on writing", [this] { editor_.reject(); })) << line;
+        EXPECT_TRUE(editor_.isVisible()) << line;
+        while (!(editor_.dish() == newDish("New dish"))) {
+            editor_.undo();
+        }
+    }
+    EXPECT_FALSE(answered("Go on writing", [this] { editor_.reject(); }));
+    EXPECT_FALSE(editor_.isVisible());
+}
+
+TEST_F(Editor, ACellTypedBeforeAnotherComponentIsChosenStaysWithItsOwn) {
+    type("The next step", "Season");
+    type("The next ingredient", "2 leeks");
+    auto* tree = findNamed<QTreeWidget>(editor_, "Components and steps");
+    findNamed<QPushButton>(editor_, "New component")->click();
+    type("The next step", "Whisk");
+    type("The next ingredient", "3 eggs");
+    tree->setCurrentItem(tree->topLevelItem(0));
+    auto* table = findNamed<QTableWidget>(editor_, "Ingredients");
+    ASSERT_EQ(table->item(0, 1)->text(), "leeks");
+    table->item(0, 1)->setText("onions");
+    tree->setCurrentItem(tree->topLevelItem(1));
+    QApplication::processEvents();
+    EXPECT_EQ(editor_.dish().components[0].ingredients.at(0).name, "onions");
+    EXPECT_EQ(editor_.dish().components[1].ingredients.at(0).name, "eggs");
+}
+
+TEST_F(Editor, KeepingTakesTheLineThatIsStillBeingTyped) {
+    type("The next step", "Plate the leeks");
+    auto* gets = findNamed<QLineEdit>(editor_, "Each cover gets");
+    gets->setFocus();
+    QTest::keyClicks(gets, "one leek");
+    editor_.accept();
+    EXPECT_FALSE(editor_.isVisible());
+    EXPECT_EQ(editor_.dish().perCover, "one leek");
+}
+
+TEST_F(Editor, UndoKeysTakeBackTheStepWhereTheLineHasNothingToTakeBack) {
+    type("The next step", "Season");
+    auto* next = findNamed<QLineEdit>(editor_, "The next step");
+    next->setFocus();
+    QTest::keyClick(next, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(editor_.dish().components[0].steps.empty());
+    QTest::keyClicks(next, "Chop");
+    QTest::keyClick(next, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(next->text(), "") << "the line's own";
+}
+
 TEST_F(Editor, EveryChangeCanBeTakenBack) {
     const Dish before = editor_.dish();
     type("The next step", "Season");
@@ -311,6 +426,33 @@ TEST_F(Editor, EveryChangeCanBeTakenBack) {
     EXPECT_EQ(editor_.dish(), before);
     editor_.undo();
     EXPECT_EQ(editor_.dish(), before);
+}
+
+TEST_F(Editor, EachKeyWithAltHasOneMeaning) {
+    QStringList letters;
+    const auto add = [&letters](const QString& text) {
+        if (const QKeySequence key = QKeySequence::mnemonic(text); !key.isEmpty()) {
+            letters << key.toString();
+        }
+    };
+    for (const QLabel* label : editor_.findChildren<QLabel*>()) {
+        if (label->buddy() != nullptr) {
+            add(label->text());
+        }
+    }
+    for (const QAbstractButton* button : editor_.findChildren<QAbstractButton*>()) {
+        add(button->text());
+    }
+    for (const QTabBar* tabs : editor_.findChildren<QTabBar*>()) {
+        for (int tab = 0; tab < tabs->count(); ++tab) {
+            add(tabs->tabText(tab));
+        }
+    }
+    EXPECT_GT(letters.size(), 10);
+    letters.sort();
+    for (qsizetype i = 1; i < letters.size(); ++i) {
+        EXPECT_NE(letters[i - 1], letters[i]);
+    }
 }
 
 TEST_F(Editor, WhatTakesTheFocusHasAName) {
