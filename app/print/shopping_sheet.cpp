@@ -90,6 +90,7 @@ class ShoppingList {
   public:
     ShoppingList(const TimelineInput& input, const SheetSetup& setup)
         : lesson_(input.text.lesson),
+          units_(input.text.units),
           locale_(input.text.locale),
           times_(lesson_.head.groups.count * setup.classes),
           classes_(setup.classes) {}
@@ -126,7 +127,7 @@ class ShoppingList {
         const QString sum = parts.join(Printed::tr(" + "));
         return wanted.weighed && wanted.weight.high > 0
                    ? Printed::tr("%1 (about %2)")
-                         .arg(sum, weightText(wanted.weight, lesson_.head.units, locale_))
+                         .arg(sum, weightText(wanted.weight, units_, locale_))
                    : sum;
     }
 
@@ -160,6 +161,7 @@ class ShoppingList {
     }
 
     const Lesson& lesson_;
+    Units units_;
     QLocale locale_;
     int times_;
     int classes_;

@@ -5,7 +5,7 @@
 #include <ranges>
 #include <span>
 
-#include "print/legend.h"
+#include "print/legend_rows.h"
 #include "print/lesson_facts.h"
 #include "print/notes.h"
 #include "print/page_frame.h"

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "print/legend.h"
+#include "print/legend_rows.h"
 #include "print/lesson_facts.h"
 #include "print/page_frame.h"
 #include "print/pdf_writer.h"

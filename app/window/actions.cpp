@@ -107,6 +107,8 @@ Actions::Actions(QMainWindow& window)
       firstSteps(make(window, Text::tr("&First steps"), Text::tr("What to do first"),
                       QKeySequence::HelpContents)),
       keys(make(window, Text::tr("&Keys and mouse"), Text::tr("What keys and mouse do"))),
+      looks(make(window, Text::tr("&Looks of blocks"),
+                 Text::tr("What patterns, frames and marks on the timeline mean"))),
       about(make(window, Text::tr("&About Rangeline"), Text::tr("What this program is"))) {
     onlyUsed->setCheckable(true);
     // Keys of the timeline, where they belong to what is chosen there, not of the fields beside it.
@@ -149,7 +151,7 @@ void Actions::fillMenus(QMainWindow& window) {
     view->addActions({closer, wider, fit, onlyUsed});
     view->addMenu(Text::tr("U&nits"))->addActions({usUnits, metricUnits});
     view->addSeparator();
-    window.menuBar()->addMenu(Text::tr("&Help"))->addActions({firstSteps, keys, about});
+    window.menuBar()->addMenu(Text::tr("&Help"))->addActions({firstSteps, keys, looks, about});
 }
 
 void Actions::fillToolBar(QMainWindow& window) {

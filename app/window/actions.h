@@ -49,6 +49,7 @@ struct Actions {
     QAction* metricUnits;
     QAction* firstSteps;
     QAction* keys;
+    QAction* looks;
     QAction* about;
 
     /// Filled each time it opens.

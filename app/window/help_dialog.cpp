@@ -9,6 +9,8 @@
 #include <QVBoxLayout>
 #include <vector>
 
+#include "window/help_looks.h"
+
 namespace rangeline {
 namespace {
 
@@ -147,6 +149,7 @@ HelpDialog::HelpDialog(QWidget* parent) : QDialog(parent), pages_(new QTabWidget
     setWindowTitle(tr("Help"));
     pages_->addTab(page(firstSteps(), tr("First steps")), tr("&First steps"));
     pages_->addTab(page(keysAndMouse(), tr("Keys and mouse")), tr("&Keys and mouse"));
+    pages_->addTab(page(makeHelpOnLooks(), tr("Looks of blocks")), tr("&Looks of blocks"));
     pages_->tabBar()->setAccessibleName(tr("Pages of the help"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

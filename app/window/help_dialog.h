@@ -1,5 +1,6 @@
 #pragma once
-// Help: what to do first, and what keys and mouse do. The window stays usable beside it.
+// Help: what to do first, what keys and mouse do, what the looks of blocks mean. The window stays
+// usable beside it.
 
 #include <QDialog>
 
@@ -11,7 +12,7 @@ class HelpDialog : public QDialog {
     Q_OBJECT
 
   public:
-    enum class Page : std::uint8_t { FirstSteps, KeysAndMouse };
+    enum class Page : std::uint8_t { FirstSteps, KeysAndMouse, Looks };
     explicit HelpDialog(QWidget* parent = nullptr);
 
     void open(Page page);

@@ -207,7 +207,7 @@ bool PrintDialog::savePdfTo(const QString& path) {
 
 void PrintDialog::savePdf() {
     const QString name = document_.path().isEmpty()
-                             ? QString::fromStdString(document_.lesson().head.name)
+                             ? document_.nameForFile()
                              : QFileInfo(document_.path()).absolutePath() + u'/' +
                                    QFileInfo(document_.path()).completeBaseName();
     const QString path = QFileDialog::getSaveFileName(

@@ -1,0 +1,137 @@
+#include "timeline/legend.h"
+
+#include <QCoreApplication>
+#include <array>
+
+namespace rangeline {
+namespace {
+
+BoxShape block(const TimelineStyle& style, const QRectF& room, Colour fill) {
+    BoxShape box;
+    box.rect = room;
+    box.fill = fill;
+    box.outline = Colour::Outline;
+    box.outlineWidth = style.thinLine;
+    return box;
+}
+
+BoxShape patterned(const TimelineStyle& style, const QRectF& room, Pattern pattern,
+                   Colour patternColour) {
+    BoxShape box = block(style, room, Colour::PaleFill);
+    box.pattern = pattern;
+    box.patternColour = patternColour;
+    return box;
+}
+
+void add(Picture& out, const BoxShape& box) {
+    out.push_back({box, Part::Legend});
+}
+
+void paintMark(Mark mark, Colour colour, const TimelineStyle& style, const QRectF& room,
+               Picture& out) {
+    QRectF box(0, 0, style.markSize, style.markSize);
+    box.moveCenter(room.center());
+    out.push_back({MarkShape{mark, box, colour}, Part::Legend});
+}
+
+/// A block with something of its own on it.
+void paintPlain(const TimelineStyle& style, const QRectF& room, Picture& out) {
+    add(out, block(style, room, Colour::WareFill));
+}
+
+constexpr std::array<LegendEntry, 7> blocks = {
+    LegendEntry{QT_TRANSLATE_NOOP("Legend", "the step, and hands at work"), paintPlain},
+    {QT_TRANSLATE_NOOP("Legend", "also taken, or washed"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         add(out, block(style, room, Colour::PaleFill));
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "watching"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         BoxShape box = block(style, room, Colour::PaleFill);
+         box.stroke = Stroke::Dashed;
+         add(out, box);
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "waiting"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         BoxShape box = patterned(style, room, Pattern::Dots, Colour::Outline);
+         box.stroke = Stroke::Dotted;
+         add(out, box);
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "oven changes its heat"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         add(out, patterned(style, room, Pattern::Levels, Colour::GridStrong));
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "decides plating"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         BoxShape box = block(style, room, Colour::WareFill);
+         box.outline = Colour::Heavy;
+         box.outlineWidth = style.heavyLine;
+         add(out, box);
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "collision"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         BoxShape box = patterned(style, room, Pattern::Hatch, Colour::Collision);
+         box.fill = Colour::WareFill;
+         add(out, box);
+     }}};
+
+constexpr std::array<LegendEntry, 7> marks = {
+    LegendEntry{QT_TRANSLATE_NOOP("Legend", "pinned: stays where it is when the rest is arranged"),
+                [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+                    paintPlain(style, room, out);
+                    paintMark(Mark::Pin, Colour::Ink, style, room, out);
+                }},
+    {QT_TRANSLATE_NOOP("Legend", "has begun"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         paintPlain(style, room, out);
+         BoxShape bar;
+         bar.rect = QRectF(room.left(), room.top(), 1.5 * style.heavyLine, room.height());
+         bar.fill = Colour::Heavy;
+         add(out, bar);
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "collides: the findings say why"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         paintMark(Mark::Warning, Colour::Collision, style, room, out);
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "takes no time"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         paintMark(Mark::Event, Colour::Ink, style, room, out);
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "goes on beyond the edge"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         paintPlain(style, room, out);
+         paintMark(Mark::ContinuesRight, Colour::Ink, style, room, out);
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "minutes that the chosen step has to spare"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         BoxShape bar;
+         bar.rect = QRectF(room.left(), room.center().y() - style.heavyLine / 2, room.width(),
+                           style.heavyLine);
+         bar.fill = Colour::Reach;
+         add(out, bar);
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "heat that the oven is set to"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         const double inset = 1.5 * style.heavyLine;
+         out.push_back({LineShape{{room.left() + inset, room.bottom() - inset},
+                                  {room.right() - inset, room.top() + inset},
+                                  Colour::Temperature,
+                                  style.heavyLine},
+                        Part::Legend});
+     }}};
+
+}  // namespace
+
+QString LegendEntry::meaning() const {
+    return QCoreApplication::translate("Legend", text);
+}
+
+std::span<const LegendEntry> looksOfBlocks() {
+    return blocks;
+}
+
+std::span<const LegendEntry> looksOfMarks() {
+    return marks;
+}
+
+}  // namespace rangeline
