@@ -153,6 +153,11 @@ void CookAlongView::keyPressEvent(QKeyEvent* event) {
     if (event->isAutoRepeat()) {
         return;  // a key that is held down, or that sticks, is one press
     }
+    constexpr auto commanding = Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier;
+    if ((event->modifiers() & commanding) != 0) {
+        QWidget::keyPressEvent(event);
+        return;
+    }
     const int key = event->key();
     if (key >= Qt::Key_1 && key <= Qt::Key_9) {
         stopNumber(key - Qt::Key_0);

@@ -116,13 +116,13 @@ void LessonDocument::setLesson(Lesson lesson, const QString& path) {
     state_ = std::make_unique<LessonState>(std::move(lesson));
     path_ = path;
     Q_EMIT pathChanged(path_);
-    Q_EMIT changed({true, true, {}});
+    Q_EMIT changed({true, true, {}, false});
 }
 
 void LessonDocument::setUnits(std::optional<Units> units) {
     if (units_ != units) {
         units_ = units;
-        Q_EMIT changed({false, true, {}});
+        Q_EMIT changed({false, false, {}, true});
     }
 }
 
@@ -130,6 +130,10 @@ Head LessonDocument::shownHead() const {
     Head head = lesson().head;
     head.units = units();
     return head;
+}
+
+QString LessonDocument::nameForFile() const {
+    return QString::fromStdString(lesson().head.name).replace(u'/', u'-');
 }
 
 void LessonDocument::close() {

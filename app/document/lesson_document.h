@@ -44,6 +44,8 @@ class LessonDocument : public QObject {
     Units units() const { return units_.value_or(lesson().head.units); }
     /// The lesson's head in these units.
     Head shownHead() const;
+    /// The lesson's name as one of a file, without an ending.
+    QString nameForFile() const;
     /// For sentences about the lesson, in these units. Holds until the lesson changes.
     TextContext text(const QLocale& locale) const {
         return {lesson(), expanded(), locale, units()};

@@ -17,6 +17,7 @@ struct LessonChange {
     bool all = false;                      ///< another lesson altogether
     bool structure = false;                ///< more than placements: everything derived is new
     std::vector<PlacementKey> placements;  ///< those put, changed or taken away
+    bool onlyUnits = false;                ///< the lesson is the same, read in other units
 };
 
 /// Called while an edit is tried out, with the lesson as it would be.

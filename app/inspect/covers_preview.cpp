@@ -25,13 +25,13 @@ CoversPreview::CoversPreview(const QLocale& locale, QWidget* parent)
     : QTextBrowser(parent), locale_(locale) {
     setAccessibleName(tr("What other covers change"));
     setOpenLinks(false);
-    constexpr int high = 190;
+    const int high = 11 * fontMetrics().lineSpacing();
     setFixedHeight(high);
     setTabChangesFocus(true);
     hide();
 }
 
-void CoversPreview::compare(const Lesson& before, const Lesson& after) {
+void CoversPreview::compare(const Lesson& before, const Lesson& after, Units units) {
     if (!validate(after, 1).empty()) {
         hide();
         return;
@@ -41,7 +41,7 @@ void CoversPreview::compare(const Lesson& before, const Lesson& after) {
     const UseIndex indexBefore(before, expandedBefore);
     const UseIndex indexAfter(after, expandedAfter);
     const CoversChange change = coversChange(indexBefore, indexAfter);
-    setHtml(html(coversSections(change, {after, expandedAfter, locale_})));
+    setHtml(html(coversSections(change, {after, expandedAfter, locale_, units})));
     setVisible(!change.covers.empty());
 }
 

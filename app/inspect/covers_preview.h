@@ -15,7 +15,7 @@ class CoversPreview : public QTextBrowser {
     explicit CoversPreview(const QLocale& locale, QWidget* parent = nullptr);
 
     /// Hidden where no covers differ, or where the lesson cannot be as it is filled in.
-    void compare(const Lesson& before, const Lesson& after);
+    void compare(const Lesson& before, const Lesson& after, Units units);
 
   private:
     QLocale locale_;

@@ -82,7 +82,7 @@ QWidget* LessonHeadDialog::makeWhat() {
     changes_ = new CoversPreview(locale_, box);
     form->addRow(changes_);
     connect(servings_, &ServingsForm::edited, this,
-            [this] { changes_->compare(document_.lesson(), withServings()); });
+            [this] { changes_->compare(document_.lesson(), withServings(), document_.units()); });
     connect(servings_, &ServingsForm::moreWanted, this, &LessonHeadDialog::addFromLesson);
     return box;
 }

@@ -5,8 +5,10 @@
 #include <QTimeZone>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
+#include "document/placing.h"
 #include "text/fault_text.h"
 #include "text/plating_text.h"
 
@@ -64,7 +66,8 @@ void StepInspector::build() {
     placedPart_ = new QWidget(page);
     auto* column = new QVBoxLayout(placedPart_);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(makeStartRow(placedPart_));
+    startRow_ = makeStartRow(placedPart_);
+    column->addWidget(startRow_);
     choices_ = new ChoiceForm(placedPart_);
     column->addWidget(choices_);
     pinned_ = new QCheckBox(tr("Pinned: arranging leaves it here"), placedPart_);
@@ -78,16 +81,16 @@ void StepInspector::build() {
     setWidget(page);
 
     connect(place_, &QPushButton::clicked, this, [this] { Q_EMIT placeWanted(*key_); });
-    connect(toShelf_, &QPushButton::clicked, this,
-            [this] { put(std::nullopt, tr("put back on the shelf")); });
+    connect(toShelf_, &QPushButton::clicked, this, [this] {
+        change(takeAway(document_.index(), std::array{*key_}), tr("put back on the shelf"));
+    });
     connect(choices_, &ChoiceForm::chosen, this, [this](const EquipmentChoice& choice, int option) {
         const EquipmentOption chosen = choice.options[static_cast<std::size_t>(option)];
-        put(chosen.placement, tr("use %1").arg(chosen.name));
+        change(SetPlacements{{{*key_, chosen.placement}}}, tr("use %1").arg(chosen.name));
     });
     connect(pinned_, &QCheckBox::clicked, this, [this](bool checked) {
-        Placement changed = *placement();
-        changed.pinned = checked;
-        put(changed, checked ? tr("pin") : tr("take the pin off"));
+        change(setPinned(document_.index(), std::array{*key_}, checked),
+               checked ? tr("pin") : tr("take the pin off"));
     });
 }
 
@@ -179,6 +182,12 @@ void StepInspector::showPlaced(int node) {
     start_->setMoment(clock.moment(placed.interval.begin));
     choices_->setChoices(equipmentChoices(document_.index(), text, *key_));
     pinned_->setChecked(placed.placement->pinned);
+    // What has begun at the stove stays where it is.
+    const bool begun = hasStarted(document_.index(), *key_);
+    startRow_->setEnabled(!begun);
+    for (QWidget* part : std::initializer_list<QWidget*>{choices_, pinned_, toShelf_}) {
+        part->setEnabled(!begun);
+    }
     showSpare();
 }
 
@@ -207,8 +216,8 @@ void StepInspector::showSpare() {
 
 // ---- changing ----
 
-void StepInspector::put(const std::optional<Placement>& placement, const QString& text) {
-    const auto fault = document_.apply(SetPlacements{{{*key_, placement}}}, text);
+void StepInspector::change(const SetPlacements& edit, const QString& text) {
+    const auto fault = document_.apply(edit, text);
     if (fault) {
         Q_EMIT refused(sentence(*fault));
         renew();
@@ -218,9 +227,7 @@ void StepInspector::put(const std::optional<Placement>& placement, const QString
 void StepInspector::moveTo(Instant start) {
     const Placement* now = placement();
     if (now != nullptr && now->start != start) {
-        Placement moved = *now;
-        moved.start = start;
-        put(moved, tr("move"));
+        change(rangeline::moveTo(document_.index(), std::array{*key_}, start, {}), tr("move"));
     }
 }
 

@@ -42,7 +42,7 @@ class StepInspector : public QScrollArea {
     void showSpare();
 
     const Placement* placement() const;
-    void put(const std::optional<Placement>& placement, const QString& text);
+    void change(const SetPlacements& edit, const QString& text);
     void moveTo(Instant start);
     void nudge(int grains);
     void readStart();
@@ -55,6 +55,7 @@ class StepInspector : public QScrollArea {
     QLabel* about_ = nullptr;
     QLabel* times_ = nullptr;
     QWidget* placedPart_ = nullptr;
+    QWidget* startRow_ = nullptr;
     ClockField* start_ = nullptr;
     ChoiceForm* choices_ = nullptr;
     QCheckBox* pinned_ = nullptr;

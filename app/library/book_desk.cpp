@@ -100,6 +100,10 @@ bool BookDesk::openBook(const QString& path) {
     }
     auto opened = OpenBook::open(path);
     if (!opened.ok()) {
+        if (book_ == nullptr) {
+            noBook_ = tr("No book is open: %1").arg(sentence(opened.error()));
+            Q_EMIT stateChanged();
+        }
         refuse(path, opened.error());
         return false;
     }

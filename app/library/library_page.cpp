@@ -68,7 +68,8 @@ LibraryPage::LibraryPage(BookDesk& desk, QWidget* parent)
     connect(list_, &QTreeWidget::itemActivated, this, &LibraryPage::open);
     connect(list_, &QTreeWidget::currentItemChanged, this, &LibraryPage::currentChanged);
     connect(&desk, &BookDesk::bookOpened, this, &LibraryPage::bookOpened);
-    connect(&desk, &BookDesk::stateChanged, this, &LibraryPage::currentChanged);
+    connect(&desk, &BookDesk::stateChanged, this,
+            [this] { desk_.book() == nullptr ? fill() : currentChanged(); });
 }
 
 QWidget* LibraryPage::makeHead() {
@@ -89,7 +90,7 @@ QWidget* LibraryPage::makeHead() {
     for (const QString& name : {tr("L&essons"), tr("&Dishes"), tr("&Kitchens")}) {
         kinds_->addTab(name);
     }
-    archived_ = new QCheckBox(tr("Show what is arch&ived, too"), head);
+    archived_ = new QCheckBox(tr("Show what is arch&ived or deleted, too"), head);
     auto* row = new QHBoxLayout;
     row->addWidget(kinds_);
     row->addStretch(1);
@@ -123,9 +124,7 @@ QWidget* LibraryPage::makeButtons() {
     duplicate_ = add(tr("D&uplicate"), &LibraryPage::duplicateCurrent);
     rename_ = add(tr("&Rename ..."), &LibraryPage::renameCurrent);
     archive_ = add(tr("Archi&ve"), &LibraryPage::archiveCurrent);
-    delete_ = add(tr("Dele&te"), &LibraryPage::deleteCurrent);
-    bringBack_ = add(tr("Brin&g back"), &LibraryPage::bringBack);
-    bringBack_->hide();
+    delete_ = add(tr("Dele&te"), &LibraryPage::deleteOrBringBack);
     column->addStretch(1);
     return box;
 }
@@ -136,17 +135,19 @@ void LibraryPage::bookOpened() {
     connect(desk_.book(), &OpenBook::itemsChanged, this, &LibraryPage::fill);
     name_->setText(QFileInfo(desk_.book()->path()).completeBaseName());
     name_->setToolTip(desk_.book()->path());
-    deleted_.reset();
-    bringBack_->hide();
+    justDeleted_.clear();
     search_->clear();
     fill();
 }
 
 void LibraryPage::fill() {
+    const int number = ++asked_;
     if (desk_.book() == nullptr) {
+        list_->clear();
+        name_->clear();
+        tidy({});
         return;
     }
-    const int number = ++asked_;
     if (const QString words = search_->text().trimmed(); !words.isEmpty()) {
         desk_.book()->find(words, [this, number](const std::vector<Hit>& hits) {
             if (number == asked_) {
@@ -160,20 +161,26 @@ void LibraryPage::fill() {
     list_->clear();
     const ItemKind kind = kindListed();
     for (const Item& item : desk_.book()->items()) {
-        const bool archived = item.state == ItemState::Archived;
-        if (item.kind == kind && item.state != ItemState::Deleted &&
-            (!archived || archived_->isChecked())) {
-            addRow(item, archived ? tr("archived") : QString());
+        if (item.kind == kind && isShown(item)) {
+            addRow(item, item.state == ItemState::Archived  ? tr("archived")
+                         : item.state == ItemState::Deleted ? tr("deleted")
+                                                            : QString());
         }
     }
     tidy(chosen);
+}
+
+/// What was deleted just now can still be seen, to be brought back.
+bool LibraryPage::isShown(const Item& item) const {
+    return item.state == ItemState::InUse || archived_->isChecked() ||
+           (item.state == ItemState::Deleted && justDeleted_.contains(item.id.number));
 }
 
 void LibraryPage::fillWithFound(const std::vector<Hit>& hits) {
     list_->clear();
     for (const Hit& hit : hits) {
         const Item* item = desk_.book()->item(hit.item);
-        if (item != nullptr && (item->state != ItemState::Archived || archived_->isChecked())) {
+        if (item != nullptr && isShown(*item)) {
             const QString place = placeFound(hit);
             addRow(*item, place.isEmpty() ? kindText(item->kind)
                                           : kindText(item->kind) + QStringLiteral(", ") + place);
@@ -193,7 +200,7 @@ void LibraryPage::addRow(const Item& item, const QString& note) {
 void LibraryPage::tidy(const std::optional<ItemId>& chosen) {
     const bool searching = !search_->text().trimmed().isEmpty();
     list_->setHeaderLabels({tr("Name"), searching ? tr("Found as") : tr("To know")});
-    list_->setColumnHidden(1, !searching && !archived_->isChecked());
+    list_->setColumnHidden(1, !searching && !archived_->isChecked() && justDeleted_.empty());
     QTreeWidgetItem* row = chosen ? rowOf(*chosen) : nullptr;
     list_->setCurrentItem(row != nullptr ? row : list_->topLevelItem(0));
     kinds_->setEnabled(!searching);
@@ -247,13 +254,16 @@ const Item* LibraryPage::current() const {
 
 void LibraryPage::currentChanged() {
     const Item* item = current();
+    const bool deleted = item != nullptr && item->state == ItemState::Deleted;
     const bool writable = item != nullptr && desk_.isWritable();
     new_->setText(newText(kindListed()));
     new_->setEnabled(desk_.isWritable());
-    open_->setEnabled(item != nullptr && (item->kind == ItemKind::Lesson || writable));
-    for (QPushButton* button : {duplicate_, rename_, archive_, delete_}) {
-        button->setEnabled(writable);
+    open_->setEnabled(item != nullptr && !deleted && (item->kind == ItemKind::Lesson || writable));
+    for (QPushButton* button : {duplicate_, rename_, archive_}) {
+        button->setEnabled(writable && !deleted);
     }
+    delete_->setEnabled(writable);
+    delete_->setText(deleted ? tr("Brin&g back") : tr("Dele&te"));
     const bool archived = item != nullptr && item->state == ItemState::Archived;
     archive_->setText(archived ? tr("Back from the archi&ve") : tr("Archi&ve"));
 }
@@ -262,6 +272,9 @@ void LibraryPage::currentChanged() {
 
 void LibraryPage::open() {
     const Item* item = current();
+    if (item != nullptr && item->state == ItemState::Deleted) {
+        return;
+    }
     if (item != nullptr && item->kind == ItemKind::Lesson) {
         Q_EMIT lessonWanted(item->id);
     } else if (item != nullptr && item->kind == ItemKind::Dish && desk_.isWritable()) {
@@ -312,18 +325,13 @@ void LibraryPage::archiveCurrent() {
                item->state == ItemState::Archived ? ItemState::InUse : ItemState::Archived);
 }
 
-void LibraryPage::deleteCurrent() {
+void LibraryPage::deleteOrBringBack() {
     const Item* item = current();
-    deleted_ = item->id;
-    bringBack_->setText(tr("Brin&g back “%1”").arg(QString::fromStdString(item->name)));
-    bringBack_->show();
-    setStateOf(item->id, ItemState::Deleted);
-}
-
-void LibraryPage::bringBack() {
-    setStateOf(*deleted_, ItemState::InUse);
-    deleted_.reset();
-    bringBack_->hide();
+    const bool deleted = item->state == ItemState::Deleted;
+    if (!deleted) {
+        justDeleted_.insert(item->id.number);
+    }
+    setStateOf(item->id, deleted ? ItemState::InUse : ItemState::Deleted);
 }
 
 }  // namespace rangeline

@@ -8,6 +8,7 @@
 #include <QTabBar>
 #include <QTreeWidget>
 #include <optional>
+#include <set>
 
 #include "library/book_desk.h"
 
@@ -48,8 +49,8 @@ class LibraryPage : public QWidget {
     void duplicateCurrent();
     void renameCurrent();
     void archiveCurrent();
-    void deleteCurrent();
-    void bringBack();
+    void deleteOrBringBack();
+    bool isShown(const Item& item) const;
     void setStateOf(ItemId id, ItemState state);
 
     BookDesk& desk_;
@@ -65,9 +66,8 @@ class LibraryPage : public QWidget {
     QPushButton* rename_ = nullptr;
     QPushButton* archive_ = nullptr;
     QPushButton* delete_ = nullptr;
-    QPushButton* bringBack_ = nullptr;
-    std::optional<ItemId> deleted_;  ///< the last one
-    int asked_ = 0;                  ///< answers to earlier searches come too late
+    std::set<std::int64_t> justDeleted_;  ///< since the book was opened
+    int asked_ = 0;                       ///< answers to earlier searches come too late
 };
 
 }  // namespace rangeline

@@ -179,6 +179,7 @@ QWidget* NewLessonDialog::makeWho() {
         profile_->addItem(profileText(profile), static_cast<int>(profile));
     }
     form->addRow(tr("&Food-safety limits"), profile_);
+    connect(profile_, &QComboBox::activated, this, [this] { profileChosen_ = true; });
     connect(kitchens_, &QComboBox::currentIndexChanged, this, &NewLessonDialog::kitchenChosen);
     connect(groups_, &QSpinBox::valueChanged, this, &NewLessonDialog::judge);
     return box;
@@ -224,7 +225,7 @@ QWidget* NewLessonDialog::makeGuests() {
     guests_->setWrapping(true);
     guests_->setResizeMode(QListView::Adjust);
     guests_->setSpacing(2);
-    constexpr int high = 110;
+    const int high = 6 * fontMetrics().lineSpacing();
     guests_->setMinimumHeight(high);
     for (const Allergen& allergen : allergens()) {
         auto* tick = new QListWidgetItem(allergenText(allergen.key), guests_);
@@ -251,7 +252,7 @@ void NewLessonDialog::askProfile() {
     desk_.book()->ask(
         [](Book& book) { return profileOf(book); },
         [this, self = QPointer(this)](SafetyProfile profile) {
-            if (self) {
+            if (self && !profileChosen_) {
                 profile_->setCurrentIndex(profile_->findData(static_cast<int>(profile)));
             }
         });
@@ -307,11 +308,16 @@ void NewLessonDialog::takeDish(ItemId id, Dish dish) {
     judge();
 }
 
+ItemId NewLessonDialog::chosenKitchen() const {
+    return {kitchens_->currentData().toLongLong()};
+}
+
 void NewLessonDialog::kitchenChosen() {
-    const ItemId id{kitchens_->currentData().toLongLong()};
     if (kitchens_->count() == 0) {
         return;
     }
+    const ItemId id = chosenKitchen();
+    judge();
     desk_.book()->ask([id](Book& book) { return book.kitchen(id); },
                       [this, self = QPointer(this), id](Result<Kitchen, BookFault> kitchen) {
                           if (!self) {
@@ -323,6 +329,9 @@ void NewLessonDialog::kitchenChosen() {
 }
 
 void NewLessonDialog::takeKitchen(ItemId id, Kitchen kitchen) {
+    if (id != chosenKitchen()) {
+        return;  // another one was chosen meanwhile and is being read
+    }
     kitchenItem_ = id;
     kitchen_ = std::move(kitchen);
     qDeleteAll(crew_);
@@ -396,10 +405,14 @@ void NewLessonDialog::judge() {
     const NewLesson made = filled();
     if (kitchens_->count() == 0) {
         text =
-            tr("There is no kitchen in this book yet. Copy a lesson into the book first: its "
-               "kitchen and its dishes come along.");
-    } else if (!allRead()) {
-        text = tr("The dishes are being read ...");
+            tr("There is no kitchen in this book yet. Write one down, or copy a lesson into the "
+               "book: its kitchen and its dishes come along.");
+    } else if (dishes_->topLevelItemCount() == 0) {
+        text =
+            tr("There is no dish in this book yet. Write one, or copy a lesson into the book: its "
+               "dishes come along.");
+    } else if (kitchenItem_ != chosenKitchen() || !allRead()) {
+        text = tr("Kitchen and dishes are being read ...");
     } else if (made.dishes.empty()) {
         text =
             tr("Tick one or more dishes. Their steps wait on the shelf until they are placed or "

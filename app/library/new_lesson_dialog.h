@@ -44,6 +44,7 @@ class NewLessonDialog : public QDialog {
     void dishTicked(QTreeWidgetItem* row);
     void takeDish(ItemId id, Dish dish);
     void kitchenChosen();
+    ItemId chosenKitchen() const;
     void takeKitchen(ItemId id, Kitchen kitchen);
     /// What the lesson would be, and what there is to say of it.
     NewLesson filled() const;
@@ -76,7 +77,8 @@ class NewLessonDialog : public QDialog {
     Qt::CheckState pressed_ = Qt::Unchecked;  ///< of the guest's tick when the mouse went down
     QLabel* says_ = nullptr;
     QPushButton* make_ = nullptr;
-    bool ready_ = false;  ///< the lesson can be made as it is filled in
+    bool profileChosen_ = false;  ///< what the book says comes too late
+    bool ready_ = false;          ///< the lesson can be made as it is filled in
 };
 
 }  // namespace rangeline

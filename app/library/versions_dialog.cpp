@@ -4,6 +4,7 @@
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMessageBox>
 #include <QPointer>
 #include <QVBoxLayout>
 
@@ -218,6 +219,13 @@ void VersionsDialog::restore() {
 }
 
 void VersionsDialog::remove() {
+    const auto answer =
+        QMessageBox::question(this, tr("Remove this version"),
+                              tr("A version that is removed cannot be brought back. Remove “%1”?")
+                                  .arg(QString::fromStdString(chosen()->name)));
+    if (answer != QMessageBox::Yes) {
+        return;
+    }
     desk_.book()->ask([lesson = lesson_,
                        id = chosen()->id](Book& book) { return removeVersion(book, lesson, id); },
                       [this, self = QPointer(this)](const std::optional<BookFault>& fault) {

@@ -8,6 +8,7 @@
 
 #include "live/review.h"
 #include "log/review_view.h"
+#include "text/book_fault_text.h"
 
 namespace rangeline {
 
@@ -117,9 +118,13 @@ void TimesDialog::typed() {
 }
 
 void TimesDialog::log() {
+    log_->setFocus();  // a time that is being typed still is one of them
     const auto item = desk_.journal().lesson();
     if (desk_.book() == nullptr || !item) {
         count_->setText(tr("The lesson is in no book that is open."));
+        return;
+    }
+    if (!log_->isEnabled()) {
         return;
     }
     log_->setEnabled(false);
@@ -133,8 +138,8 @@ void TimesDialog::log() {
             return;
         }
         if (!done.ok()) {
-            self->desk_.sayFault(done.error());
             self->typed();
+            self->count_->setText(sentence(done.error()));
         } else if (done.value() == Logged::AlreadyThere) {
             self->typed();
             self->count_->setText(

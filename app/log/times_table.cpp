@@ -159,6 +159,28 @@ bool TimesTable::isEmpty() const {
     return true;
 }
 
+bool TimesTable::isAtEnd(bool next) const {
+    const QModelIndex at = currentIndex();
+    return next ? at.row() == rowCount() - 1 && at.column() >= Ended
+                : at.row() <= 0 && at.column() <= Began;
+}
+
+bool TimesTable::focusNextPrevChild(bool next) {
+    return isAtEnd(next) ? QAbstractScrollArea::focusNextPrevChild(next)
+                         : QTableWidget::focusNextPrevChild(next);
+}
+
+void TimesTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+    const bool next = hint == QAbstractItemDelegate::EditNextItem;
+    const bool previous = hint == QAbstractItemDelegate::EditPreviousItem;
+    if ((next || previous) && isAtEnd(next)) {
+        QTableWidget::closeEditor(editor, QAbstractItemDelegate::NoHint);
+        QAbstractScrollArea::focusNextPrevChild(next);
+    } else {
+        QTableWidget::closeEditor(editor, hint);
+    }
+}
+
 QModelIndex TimesTable::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) {
     const QModelIndex at = currentIndex();
     if (action == MoveNext && at.isValid()) {

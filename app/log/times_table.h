@@ -32,6 +32,9 @@ class TimesTable : public QTableWidget {
   protected:
     /// From field to field.
     QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
+    /// Keys leave the table from the last time on, and back from the first.
+    bool focusNextPrevChild(bool next) override;
+    void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
 
   private:
     struct Row {
@@ -41,6 +44,7 @@ class TimesTable : public QTableWidget {
         DurationRange time;
     };
 
+    bool isAtEnd(bool next) const;
     ReadTimes read(int row) const;
     void showRow(int row);
     QString doubtText(TypedDoubt doubt, const Row& row) const;

@@ -21,10 +21,13 @@ QDateTime servingMoment(const Head& head) {
         zone = QTimeZone::utc();
     }
     const QDateTime moment(local.date(), local.time(), zone);
-    // In the hour that daylight saving skips no local time is valid: count on from the hour before.
+    // In the hour that daylight saving skips no local time is valid: count on from the hour before,
+    // which may be of the day before.
+    const QDateTime hourBefore =
+        QDateTime(local.date(), local.time(), QTimeZone::utc()).addSecs(-3600);
     return moment.isValid() || !local.isValid()
                ? moment
-               : QDateTime(local.date(), local.time().addSecs(-3600), zone).addSecs(3600);
+               : QDateTime(hourBefore.date(), hourBefore.time(), zone).addSecs(3600);
 }
 
 }  // namespace

@@ -67,13 +67,13 @@ void Arranger::start(ArrangeScope scope, const ArrangeOptions& options) {
     chosen.stayClose = scope == ArrangeScope::Close;
     chosen.threads = std::thread::hardware_concurrency() > 1 ? 2 : 1;
     graph_->clear();
+    begun_ = document_.lesson();
     job_.start(asArranged(), chosen);
     showSoon_->start();
 }
 
 Lesson Arranger::asArranged() const {
-    return scope_ == ArrangeScope::Shelf ? withPlacedPinned(document_.lesson())
-                                         : document_.lesson();
+    return scope_ == ArrangeScope::Shelf ? withPlacedPinned(begun_) : begun_;
 }
 
 void Arranger::showProgress(const ArrangeProgress& progress) {
@@ -107,7 +107,13 @@ void Arranger::take(const ArrangeResult& result) {
     showSoon_->stop();
     graph_->clear();
     hide();
-    Lesson planned = document_.lesson();
+    if (!(document_.lesson() == begun_)) {
+        Q_EMIT done(tr("The lesson was changed meanwhile, so the plan is not taken: arrange it "
+                       "again."),
+                    false);
+        return;
+    }
+    Lesson planned = begun_;
     const QString text = arrangeText(result, document_.shownHead(), locale_);
     if (result.placements.empty()) {
         const QString said = scope_ == ArrangeScope::Shelf

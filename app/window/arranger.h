@@ -55,6 +55,7 @@ class Arranger : public QDialog {
     LessonDocument& document_;
     QLocale locale_;
     ArrangeJob job_;
+    Lesson begun_;  ///< as it was when arranging began
     ArrangeScope scope_ = ArrangeScope::All;
     bool running_ = false;
     QLabel* text_;

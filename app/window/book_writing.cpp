@@ -10,6 +10,7 @@
 #include "book/library.h"
 #include "log/dish_log.h"
 #include "model/starting_kitchens.h"
+#include "text/book_fault_text.h"
 #include "writing/dish_changes.h"
 #include "writing/dish_editor.h"
 #include "writing/kitchen_editor.h"
@@ -75,7 +76,10 @@ void BookWriting::edit(Part part, const DraftKey& key, std::optional<Part> draft
     }
     const bool accepted = editor.exec() == QDialog::Accepted;
     if (accepted) {
-        keep(current(), key);
+        keep(current(), key, [this, part, key, written = current(), terms] {
+            goingOn_ = true;
+            edit<Editor, Part>(part, key, written, terms);
+        });
         return;
     }
     desk_.book()->ask(
@@ -157,10 +161,23 @@ void BookWriting::writeDishOf(const DraftKey& key) {
 }
 
 void BookWriting::keepBy(const std::function<std::optional<BookFault>(Book&)>& write,
-                         const QString& done) {
-    desk_.book()->ask(write, [this, done](const std::optional<BookFault>& fault) {
-        if (fault) {
+                         const QString& done, const std::function<void()>& goOn) {
+    desk_.book()->ask(write, [this, done, goOn](const std::optional<BookFault>& fault) {
+        if (fault && !goOn) {
             desk_.sayFault(*fault);
+            return;
+        }
+        if (fault) {
+            QMessageBox box(QMessageBox::Warning, tr("Not in the book"),
+                            tr("What you wrote is not in the book: %1.").arg(sentence(*fault)),
+                            QMessageBox::NoButton, &window_);
+            auto* again = box.addButton(tr("Go &on writing"), QMessageBox::AcceptRole);
+            box.addButton(tr("&Give it up"), QMessageBox::DestructiveRole);
+            box.setEscapeButton(again);
+            box.exec();
+            if (box.clickedButton() == again) {
+                goOn();
+            }
             return;
         }
         desk_.book()->refresh();
@@ -168,7 +185,7 @@ void BookWriting::keepBy(const std::function<std::optional<BookFault>(Book&)>& w
     });
 }
 
-void BookWriting::keep(const Dish& dish, const DraftKey& key) {
+void BookWriting::keep(const Dish& dish, const DraftKey& key, const std::function<void()>& goOn) {
     keepBy(
         [dish, key](Book& book) -> std::optional<BookFault> {
             if (key.item) {
@@ -177,7 +194,7 @@ void BookWriting::keep(const Dish& dish, const DraftKey& key) {
             const auto added = addDish(book, dish);
             return ended(book, key, added.ok() ? std::nullopt : std::optional(added.error()));
         },
-        isThereNow(dish));
+        isThereNow(dish), goOn);
 }
 
 QString BookWriting::isThereNow(const Dish& dish) const {
@@ -185,7 +202,8 @@ QString BookWriting::isThereNow(const Dish& dish) const {
         .arg(QString::fromStdString(dish.name));
 }
 
-void BookWriting::keep(const Kitchen& kitchen, const DraftKey& key) {
+void BookWriting::keep(const Kitchen& kitchen, const DraftKey& key,
+                       const std::function<void()>& goOn) {
     keepBy(
         [kitchen, key](Book& book) -> std::optional<BookFault> {
             if (key.item) {
@@ -195,7 +213,8 @@ void BookWriting::keep(const Kitchen& kitchen, const DraftKey& key) {
             return ended(book, key, added.ok() ? std::nullopt : std::optional(added.error()));
         },
         tr("“%1” is a kitchen of the book now; New lesson offers it.")
-            .arg(QString::fromStdString(kitchen.name)));
+            .arg(QString::fromStdString(kitchen.name)),
+        goOn);
 }
 
 void BookWriting::writeKitchen() {

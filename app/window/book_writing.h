@@ -52,11 +52,14 @@ class BookWriting : public QObject {
     template <class Editor, class Part>
     void edit(Part part, const DraftKey& key, std::optional<Part> draft, const OwnTerms& terms);
     void keepTerms(const OwnTerms& terms);
-    void keep(const Dish& dish, const DraftKey& key);
-    void keep(const Kitchen& kitchen, const DraftKey& key);
+    /// Where it cannot be kept, the cook may go on writing.
+    void keep(const Dish& dish, const DraftKey& key, const std::function<void()>& goOn);
+    void keep(const Kitchen& kitchen, const DraftKey& key, const std::function<void()>& goOn);
     QString isThereNow(const Dish& dish) const;
     /// Writes, then lists the book anew and says so, or says why not.
-    void keepBy(const std::function<std::optional<BookFault>(Book&)>& write, const QString& done);
+    /// Without `goOn` a fault is only said.
+    void keepBy(const std::function<std::optional<BookFault>(Book&)>& write, const QString& done,
+                const std::function<void()>& goOn);
 
     BookDesk& desk_;
     QLocale locale_;

@@ -106,7 +106,8 @@ void Cooking::start() {
 }
 
 void Cooking::begin() {
-    const Lesson& lesson = document_.lesson();
+    Lesson lesson = document_.lesson();
+    lesson.head.units = document_.units();  // as it is read on the page
     if (lesson.placements.empty()) {
         Q_EMIT said(tr("Arrange the lesson first: without a plan there is nothing to follow."));
         return;
@@ -127,9 +128,22 @@ void Cooking::begin() {
 }
 
 void Cooking::offer(const QString& path) {
-    if (view_) {
-        return;
+    offered_.push_back(path);
+    if (isAsking_) {
+        return;  // one question at a time
     }
+    isAsking_ = true;
+    while (!offered_.empty()) {
+        const QString next = offered_.front();
+        offered_.pop_front();
+        if (!view_) {
+            ask(next);
+        }
+    }
+    isAsking_ = false;
+}
+
+void Cooking::ask(const QString& path) {
     auto left = live::ServiceFile::open(nameOnDisk(path));
     if (!left.ok()) {
         if (left.error() == live::FileFault::Unreadable) {
@@ -203,10 +217,24 @@ void Cooking::end() {
     keepInLog();
 }
 
+/// Whether the book that the service was begun in is open.
+bool Cooking::isBookOpen() const {
+    return desk_.book() != nullptr &&
+           QFileInfo(pathBeside(desk_.book()->path())) ==
+               QFileInfo(QString::fromStdString(service_->file().path()));
+}
+
 void Cooking::keepInLog() {
     const live::ServiceHead& head = service_->file().head();
     auto entries = logOf(head, service_->service());
-    const bool hasBook = desk_.book() != nullptr && head.item > 0;
+    const bool hasBook = head.item > 0;
+    if (hasBook && !entries.empty() && !isBookOpen()) {
+        Q_EMIT said(
+            tr("The service is over. Its times are kept beside the book that it was begun "
+               "in, and go into the log when that is opened."));
+        QMetaObject::invokeMethod(this, &Cooking::close, Qt::QueuedConnection);
+        return;
+    }
     if (!hasBook || entries.empty()) {
         service_->removeFile();
         Q_EMIT said(hasBook ? tr("The service is over. No step was both started and done, so "
@@ -239,7 +267,7 @@ void Cooking::keepInLog() {
 void Cooking::close() {
     if (view_) {
         view_->disconnect(this);
-        view_->hide();
+        view_->close();  // the last window may go with it
     }
     view_.reset();
     service_.reset();

@@ -4,6 +4,7 @@
 
 #include <QLocale>
 #include <QObject>
+#include <deque>
 #include <memory>
 
 #include "document/lesson_document.h"
@@ -38,6 +39,8 @@ class Cooking : public QObject {
 
   private:
     QString path() const;
+    void ask(const QString& path);
+    bool isBookOpen() const;
     void begin();
     void goOn(std::unique_ptr<live::ServiceFile> file);
     void end();
@@ -50,6 +53,8 @@ class Cooking : public QObject {
     QLocale locale_;
     const live::ClockSource& clock_;
     QWidget& window_;
+    std::deque<QString> offered_;
+    bool isAsking_ = false;
     std::unique_ptr<CookAlong> service_;
     std::unique_ptr<CookAlongView> view_;
 };

@@ -57,7 +57,7 @@ QString exportLesson(const LessonDocument& document, const QLocale& locale, QWid
         filters << filterOf(each);
     }
     const QString name = document.path().isEmpty()
-                             ? QString::fromStdString(document.lesson().head.name)
+                             ? document.nameForFile()
                              : QFileInfo(document.path()).absolutePath() + u'/' +
                                    QFileInfo(document.path()).completeBaseName();
     QString filter;
@@ -68,6 +68,12 @@ QString exportLesson(const LessonDocument& document, const QLocale& locale, QWid
         return {};
     }
     const QString path = withEnding(chosen, filter);
+    if (path != chosen && QFileInfo::exists(path) &&
+        QMessageBox::question(parent, LessonExport::tr("Save for another program"),
+                              LessonExport::tr("“%1” is there already. Replace it?")
+                                  .arg(QFileInfo(path).fileName())) != QMessageBox::Yes) {
+        return {};
+    }
     if (const auto fault = exportTo(path, document, locale)) {
         QMessageBox::warning(parent, LessonExport::tr("The lesson was not written"),
                              QStringLiteral("%1: %2").arg(path, sentence(*fault)));

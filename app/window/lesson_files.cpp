@@ -55,11 +55,9 @@ bool LessonFiles::openFile(const QString& path) {
 }
 
 bool LessonFiles::copyOut() {
-    const QString before =
-        document_.path().isEmpty()
-            ? QStringLiteral("%1/%2.json")
-                  .arg(folder(), QString::fromStdString(document_.lesson().head.name))
-            : document_.path();
+    const QString before = document_.path().isEmpty()
+                               ? QStringLiteral("%1/%2.json").arg(folder(), document_.nameForFile())
+                               : document_.path();
     QFileDialog dialog(&window_, tr("Copy the lesson to"), before, tr("Lessons (*.json)"));
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setDefaultSuffix(QStringLiteral("json"));

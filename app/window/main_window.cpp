@@ -25,6 +25,7 @@
 #include "timeline_view/shelf_drag.h"
 #include "timeline_view/timeline_view.h"
 #include "window/arranger.h"
+#include "window/cooking.h"
 #include "window/empty_page.h"
 #include "window/notice.h"
 #include "window/reasons.h"
@@ -77,6 +78,7 @@ MainWindow::MainWindow(const QLocale& locale, QWidget* parent)
 }
 
 MainWindow::~MainWindow() {
+    delete cooking_;  // while there still is a clock
     // They go after the window's own part and say so on their way.
     for (QDockWidget* dock : {shelfDock_, rangeDock_, findingsDock_, inspectorDock_}) {
         dock->disconnect(this);
@@ -211,6 +213,8 @@ void MainWindow::connectActions() {
             [this] { showHelp(HelpDialog::Page::FirstSteps); });
     connect(actions_.keys, &QAction::triggered, this,
             [this] { showHelp(HelpDialog::Page::KeysAndMouse); });
+    connect(actions_.looks, &QAction::triggered, this,
+            [this] { showHelp(HelpDialog::Page::Looks); });
     connect(actions_.about, &QAction::triggered, this, &MainWindow::showAbout);
     units_.connectTo(*actions_.usUnits, *actions_.metricUnits);
     connect(&units_, &ChosenUnits::changed, &document_, &LessonDocument::setUnits);

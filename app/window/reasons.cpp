@@ -55,7 +55,11 @@ Reasons::Reasons(LessonDocument& document, const QLocale& locale, QWidget* paren
     column->addLayout(head);
     column->addWidget(scroll_);
     connect(away, &QToolButton::clicked, this, &Reasons::putAway);
-    connect(&document_, &LessonDocument::changed, this, &Reasons::putAway);
+    connect(&document_, &LessonDocument::changed, this, [this](const LessonChange& change) {
+        if (!change.onlyUnits) {
+            putAway();
+        }
+    });
     connect(&job_, &ExplainJob::explained, this, &Reasons::showExplanation);
     connect(&job_, &ExplainJob::remediesFound, this, &Reasons::showRemedies);
     hide();
@@ -174,14 +178,15 @@ Edit Reasons::withOwnPins(Edit edit) const {
 
 void Reasons::make(const Remedy& remedy) {
     const QString name = remedyName(remedy, subject_->text);
-    const GestureId gesture = document_.newGesture();
+    std::vector<Edit> edits;
     for (const Edit& edit : remedy.edits) {
-        if (const auto fault = document_.apply(withOwnPins(edit), name, gesture)) {
-            Q_EMIT refused(sentence(*fault));
-            return;
-        }
+        edits.push_back(withOwnPins(edit));
     }
-    Q_EMIT made();
+    if (const auto fault = document_.apply(std::move(edits), name)) {
+        Q_EMIT refused(sentence(*fault));
+    } else {
+        Q_EMIT made();
+    }
 }
 
 }  // namespace rangeline

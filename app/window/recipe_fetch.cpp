@@ -44,7 +44,7 @@ void BookWriting::takeRecipe(const QString& path) {
                 const auto added = addDish(book, dish);
                 return added.ok() ? std::nullopt : std::optional(added.error());
             },
-            isThereNow(dish));
+            isThereNow(dish), {});
     }
 }
 

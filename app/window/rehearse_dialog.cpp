@@ -209,7 +209,10 @@ void RehearseDialog::showChanges(const std::shared_ptr<const Rehearsed>& done) {
     });
 }
 
-void RehearseDialog::lessonChanged() {
+void RehearseDialog::lessonChanged(const LessonChange& change) {
+    if (change.onlyUnits) {
+        return;
+    }
     job_->forget();
     setBusy(false);
     chance_->setText(mayBegin() ? tr("The lesson has changed since; rehearse again.")

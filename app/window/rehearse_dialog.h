@@ -44,7 +44,7 @@ class RehearseDialog : public QDialog {
     void showOutcome(const std::shared_ptr<const Rehearsed>& done);
     void showChanges(const std::shared_ptr<const Rehearsed>& done);
     bool mayBegin() const;
-    void lessonChanged();
+    void lessonChanged(const LessonChange& change);
 
     LessonDocument& document_;
     QLocale locale_;

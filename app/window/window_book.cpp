@@ -14,6 +14,7 @@
 #include "library/new_lesson_dialog.h"
 #include "library/versions_dialog.h"
 #include "log/times_dialog.h"
+#include "text/fault_text.h"
 #include "window/book_writing.h"
 #include "window/cooking.h"
 #include "window/main_window.h"
@@ -96,7 +97,9 @@ void MainWindow::connectBook() {
     connect(library_, &LibraryPage::renameOpenWanted, this, [this](const QString& name) {
         Head head = document_.lesson().head;
         head.name = name.toStdString();
-        document_.apply(SetHead{head}, tr("rename the lesson"));
+        if (const auto fault = document_.apply(SetHead{head}, tr("rename the lesson"))) {
+            say(sentence(*fault));
+        }
         desk_->book()->refresh();
     });
 }

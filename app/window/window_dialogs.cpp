@@ -6,6 +6,7 @@
 
 #include "inspect/lesson_head_dialog.h"
 #include "print/dialog/print_dialog.h"
+#include "rehearse/network.h"
 #include "timeline_view/timeline_view.h"
 #include "window/lesson_export.h"
 #include "window/main_window.h"
@@ -55,6 +56,12 @@ void MainWindow::rehearse() {
     };
     if (std::ranges::any_of(document_.findings(), hinders)) {
         say(tr("Something collides or has no place yet: arrange it first, then rehearse."));
+        return;
+    }
+    if (networkOf(document_.index()).plating.empty()) {
+        say(
+            tr("No step ends on the plate, so there is no plating to be on time for: say so of the "
+               "last step of a dish, then rehearse."));
         return;
     }
     auto* open = findChild<RehearseDialog*>();

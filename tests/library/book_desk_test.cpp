@@ -2,9 +2,12 @@
 
 #include <gtest/gtest.h>
 
+#include <QFile>
+#include <QMessageBox>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 
 #include "book/library.h"
 #include "library/book_bar.h"
@@ -95,6 +98,44 @@ TEST_F(Desk, TheLibraryShownFromALessonHasThatOneChosen) {
     EXPECT_TRUE(list->currentItem()->text(0).startsWith(QStringLiteral("First lesson")));
 }
 
+TEST_F(Desk, WhatWasDeletedIsListedOnlyWhereItIsAskedForOnceTheBookIsOpenedAgain) {
+    LibraryPage page(*desk_);
+    ASSERT_TRUE(desk_->openBook(path_));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return desk_->book()->isSettled(); }));
+    auto* list = findNamed<QTreeWidget>(page, QStringLiteral("What the book holds"));
+    const int lessons = list->topLevelItemCount();
+    findNamed<QPushButton>(page, QStringLiteral("Delete"))->click();
+    ASSERT_TRUE(desk_->openBook(path_));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return desk_->book()->isSettled(); }));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return list->topLevelItemCount() == lessons - 1; }));
+    page.findChild<QCheckBox*>()->setChecked(true);
+    EXPECT_EQ(list->topLevelItemCount(), lessons);
+}
+
+TEST_F(Desk, ABookThatCannotBeOpenedAgainLeavesNothingToPress) {
+    LibraryPage page(*desk_);
+    ASSERT_TRUE(desk_->openBook(path_));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return desk_->book()->isSettled(); }));
+    QFile file(path_);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("no book any more");
+    file.close();
+    QTimer::singleShot(0, [] {
+        if (auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget())) {
+            box->reject();
+        }
+    });
+    EXPECT_FALSE(desk_->openBook(path_));
+    EXPECT_EQ(desk_->book(), nullptr);
+    EXPECT_FALSE(desk_->noBook().isEmpty());
+    EXPECT_EQ(
+        findNamed<QTreeWidget>(page, QStringLiteral("What the book holds"))->topLevelItemCount(),
+        0);
+    for (const QPushButton* button : page.findChildren<QPushButton*>()) {
+        EXPECT_FALSE(button->isEnabled()) << button->text().toStdString();
+    }
+}
+
 TEST_F(Desk, TheLibraryFindsByIngredientAndBringsBackWhatWasDeleted) {
     LibraryPage page(*desk_);
     ASSERT_TRUE(desk_->openBook(path_));
@@ -107,10 +148,22 @@ TEST_F(Desk, TheLibraryFindsByIngredientAndBringsBackWhatWasDeleted) {
     const auto listed = [&](int count) {
         return QTest::qWaitFor([&] { return list->topLevelItemCount() == count; });
     };
-    findNamed<QPushButton>(page, QStringLiteral("Delete"))->click();
-    ASSERT_TRUE(listed(lessons - 1));
-    findNamed<QPushButton>(page, QStringLiteral("Bring back “%1”").arg(first))->click();
-    ASSERT_TRUE(listed(lessons));
+    const auto said = [&](const QString& name) {
+        const auto rows = list->findItems(name, Qt::MatchExactly);
+        return rows.isEmpty() ? QString("not there") : rows.first()->text(1);
+    };
+    const QString second = list->topLevelItem(1)->text(0);
+    for (const QString& name : {first, second}) {
+        list->setCurrentItem(list->findItems(name, Qt::MatchExactly).first());
+        findNamed<QPushButton>(page, QStringLiteral("Delete"))->click();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return said(name) == QStringLiteral("deleted"); }));
+    }
+    for (const QString& name : {first, second}) {
+        list->setCurrentItem(list->findItems(name, Qt::MatchExactly).first());
+        findNamed<QPushButton>(page, QStringLiteral("Bring back"))->click();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return said(name).isEmpty(); }));
+    }
+    EXPECT_TRUE(listed(lessons));
     findNamed<QLineEdit>(page, QStringLiteral("Search the book"))->setText(QStringLiteral("butt"));
     EXPECT_TRUE(QTest::qWaitFor([&] {
         return !list->findItems(QStringLiteral("butter"), Qt::MatchContains, 1).isEmpty();

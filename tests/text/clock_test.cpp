@@ -61,6 +61,13 @@ TEST(Clock, AServingTimeInTheSkippedHourIsStillATime) {
     EXPECT_TRUE(Clock(head, american).moment(Instant::serving()).isValid());
 }
 
+// In Lebanon the clocks go from midnight to one.
+TEST(Clock, AServingTimeInAnHourSkippedAtMidnightStaysOnItsDay) {
+    const Head head = headAt("2027-03-28T00:30", "Asia/Beirut", Units::Metric);
+    EXPECT_EQ(Clock(head, american).moment(Instant::serving()).toUTC(),
+              QDateTime(QDate(2027, 3, 27), QTime(22, 30), Qt::UTC));
+}
+
 TEST(Clock, AnUnknownZoneIsTakenAsUtc) {
     const Head head = headAt("2027-10-09T18:30", "Kitchen/Sink", Units::Metric);
     EXPECT_EQ(Clock(head, american).iso(Instant::serving()), "2027-10-09T18:30:00+00:00");
