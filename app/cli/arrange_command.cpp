@@ -140,6 +140,8 @@ Exit runArrange(const Invocation& invocation) {
     const bool toStandardOutput = invocation.value("-o") == QStringLiteral("-");
     if (!toStandardOutput) {
         report(invocation, result, arranged);
+    } else if (!planned) {
+        complain(arrangeText(result, arranged.lesson().head, invocation.locale));
     }
     if (planned && invocation.has("-o") && !save(invocation, arranged.lesson())) {
         return Exit::Unusable;

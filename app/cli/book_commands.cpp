@@ -125,6 +125,10 @@ Exit runList(const Invocation& invocation) {
 }
 
 Exit runCopy(const Invocation& invocation) {
+    if (invocation.more.size() == 1 && isBook(invocation.file)) {
+        return refuse(invocation.file,
+                      Text::tr("This is a book: name the lesson and then the file to copy it to."));
+    }
     return invocation.more.size() == 2 ? copyOut(invocation) : copyIn(invocation);
 }
 

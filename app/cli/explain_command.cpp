@@ -110,12 +110,15 @@ Exit explainNoPlan(const Invocation& invocation, const OpenedLesson& opened, dou
         say(notPossible(explanation, remedies, opened.text()));
     } else if (placed) {
         say(platingText(opened));
+        complain(
+            Text::tr("Something collides, is late or has no place yet, so this is not the "
+                     "last word: rangeline check says what."));
     } else {
         complain(
             Text::tr("No step is placed yet, so nothing decides plating: rangeline arrange places "
                      "them."));
     }
-    return possible && placed ? Exit::Fine : Exit::Wrong;
+    return Exit::Wrong;
 }
 
 Exit explainPlan(const Invocation& invocation, const OpenedLesson& opened, double seconds) {

@@ -47,7 +47,9 @@ Wanted wantedBy(const QStringList& words) {
                                                                             : Wanted::Text;
 }
 
-Exit runProgram(const QStringList& words) {
+namespace {
+
+Exit answerTo(const QStringList& words) {
     const QString first = words.value(0);
     if (first == QStringLiteral("--help") || first == QStringLiteral("-h")) {
         say(helpText());
@@ -58,6 +60,13 @@ Exit runProgram(const QStringList& words) {
         return Exit::Fine;
     }
     return runCommand(words);
+}
+
+}  // namespace
+
+Exit runProgram(const QStringList& words) {
+    const Exit exit = answerTo(words);
+    return couldSay() ? exit : Exit::Unusable;
 }
 
 }  // namespace rangeline

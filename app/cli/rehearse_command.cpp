@@ -193,6 +193,12 @@ Exit runRehearse(const Invocation& invocation) {
                      .arg(invocation.file));
         return Exit::Wrong;
     }
+    if (networkOf(opened->index()).plating.empty()) {
+        complain(Text::tr("%1: nothing is to be ready by a serving, so there is nothing to be on "
+                          "time for.")
+                     .arg(invocation.file));
+        return Exit::Wrong;
+    }
     RehearsalOptions options;
     options.runs = static_cast<int>(runs);
     options.seed = static_cast<std::uint64_t>(seed);

@@ -110,6 +110,7 @@ TEST_F(BookCommands, CopyNeverReplacesABookOrWritesIntoAnotherFile) {
     EXPECT_EQ(runProgram({"copy", path("my.rangeline"), "Supper", path("my.rangeline")}).exit, 2);
     EXPECT_EQ(runProgram({"copy", path("lesson.json"), path("lesson.json")}).exit, 2);
     EXPECT_EQ(runProgram({"copy", path("lesson.json")}).exit, 2);
+    EXPECT_EQ(runProgram({"copy", path("my.rangeline"), "Supper"}).exit, 2) << "to which file?";
     EXPECT_EQ(runProgram({"list", path("lesson.json")}).exit, 2);
     EXPECT_EQ(bytesOf("my.rangeline"), book);
     EXPECT_EQ(bytesOf("lesson.json"), lesson);

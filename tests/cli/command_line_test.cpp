@@ -8,6 +8,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QProcess>
 #include <QTemporaryDir>
 #include <map>
 
@@ -203,6 +204,40 @@ TEST_F(CommandLine, ExplainNamesWhatIsNotPossibleAndWhatWouldHelp) {
     const QJsonObject why = json(machine.out)["why_no_plan"].toObject();
     EXPECT_EQ(why["status"].toString(), "smallest");
     EXPECT_FALSE(why["remedies"].toArray().isEmpty());
+}
+
+TEST_F(CommandLine, ExplainOfAPlanThatCollidesSaysThatItDoes) {
+    const QString file = path("arranged.json");
+    ASSERT_EQ(runProgram({"arrange", stored(supper().lesson), "-o", file}).exit, 0);
+    Lesson lesson = loadLesson(file.toStdString()).value();
+    lesson.placements.at(key("glaze")).start = lesson.placements.at(key("leeks")).start;
+    const Ended ended = runProgram({"explain", stored(lesson, "collides.json")});
+    EXPECT_EQ(ended.exit, 1);
+    EXPECT_THAT(ended.err.toStdString(), HasSubstr("collides"));
+}
+
+TEST_F(CommandLine, WithoutAPlanNothingIsWrittenToStandardOutputButTheReasonIsSaid) {
+    LessonBuilder builder = supper();
+    builder.lesson.head.kitchenOpens = minute(-5);
+    const Ended ended = runProgram({"arrange", stored(builder.lesson), "-o", "-"});
+    EXPECT_EQ(ended.exit, 1);
+    EXPECT_THAT(ended.out.toStdString(), IsEmpty());
+    EXPECT_THAT(ended.err.toStdString(), HasSubstr("Not possible"));
+}
+
+TEST_F(CommandLine, AnAnswerThatCannotBeWrittenIsNoSuccess) {
+    QProcess process;
+    process.setStandardOutputFile(QStringLiteral("/dev/full"));
+    process.start(QStringLiteral(RANGELINE_PROGRAM), {"arrange", stored(supper().lesson)});
+    ASSERT_TRUE(process.waitForFinished());
+    EXPECT_EQ(process.exitCode(), 2);
+    EXPECT_THAT(process.readAllStandardError().toStdString(), HasSubstr("could not be written"));
+}
+
+TEST_F(CommandLine, RehearseOfALessonWithoutStepsSaysThatThereIsNothing) {
+    const Ended ended = runProgram({"rehearse", stored(LessonBuilder().lesson)});
+    EXPECT_EQ(ended.exit, 1);
+    EXPECT_THAT(ended.err.toStdString(), HasSubstr("nothing is to be ready"));
 }
 
 TEST_F(CommandLine, ALessonComesFromStandardInput) {
