@@ -15,7 +15,9 @@ namespace {
 constexpr std::string_view containers =
     "clove cloves sprig sprigs pinch pinches dash dashes bunch bunches stalk stalks stick sticks "
     "slice slices handful handfuls knob knobs ear ears rib ribs drop drops sheet sheets cube cubes "
-    "strip strips splash splashes";
+    "strip strips splash splashes dsp dessertspoon dessertspoons";
+/// Those of them that are one where no number stands: "Pinch of salt".
+constexpr std::string_view uncounted = "pinch handful dash knob splash bunch sprig";
 /// Those of them that also stand after a weight: "400 g tin".
 constexpr std::string_view packages =
     "can cans tin tins jar jars bottle bottles package packages packet packets pkg bag bags block "
@@ -24,7 +26,7 @@ constexpr std::string_view lengths = "inch inches in cm mm centimeter centimetre
 
 constexpr std::string_view hedges =
     "about approximately approx approx. ca. scant heaping "
-    "heaped generous rounded level packed";
+    "heaped generous rounded level packed firmly loosely";
 
 /// Words that qualify an amount, joined.
 std::string takeHedges(std::string_view& line) {
@@ -149,10 +151,13 @@ void takeSame(std::string_view& line, TakenAmount& taken) {
     }
     rest.remove_prefix(1);
     dropSpace(rest);
-    if (const auto other = takeMeasured(rest)) {
-        addNote(taken.note, toText(*other));
+    std::string same;
+    while (const auto other = takeMeasured(rest)) {  // "3 lb 5 oz"
+        same += same.empty() ? "" : " ";
+        same += toText(*other);
         line = rest;
     }
+    addNote(taken.note, same);
 }
 
 /// "x 400 g": so many of this size.
@@ -220,6 +225,7 @@ void takeUnit(std::string_view& line, TakenAmount& taken) {
         taken.amount.unit = measure->key;
         takePlus(line, taken);
         takeSame(line, taken);
+        addNote(taken.note, takeHedges(line));
         if (isPackage(line)) {
             addNote(taken.note, withoutDot(firstWord(line)));
             dropWord(line);
@@ -231,6 +237,22 @@ void takeUnit(std::string_view& line, TakenAmount& taken) {
         takeContainer(line, taken);
     }
     if (!taken.amount.unit.empty() && isOneOf(firstWord(line), "of")) {
+        dropWord(line);
+    }
+}
+
+/// "2 dozen", "half a dozen".
+void takeDozens(std::string_view& line, TakenAmount& taken) {
+    if (isOneOf(firstWord(line), "dozen")) {
+        dropWord(line);
+        taken.amount.low = taken.amount.low * Rational(12);
+        taken.amount.high = taken.amount.high * Rational(12);
+    }
+}
+
+/// "½ a cabbage"
+void dropArticleOfPart(std::string_view& line, const TakenAmount& taken) {
+    if (taken.amount.high < Rational(1) && isOneOf(firstWord(line), "a an")) {
         dropWord(line);
     }
 }
@@ -277,11 +299,12 @@ std::optional<TakenAmount> takeAmount(std::string_view& line) {
         line = rest;
         return taken;
     }
-    const auto low = takeNumber(rest);
+    const bool one = isOneOf(firstWord(rest), uncounted);
+    const auto low = one ? std::optional(Rational(1)) : takeNumber(rest);
     if (!low) {
         return std::nullopt;
     }
-    const auto high = takeUpperEnd(rest);
+    const auto high = one ? std::nullopt : takeUpperEnd(rest);
     if (high && *high < *low) {
         return std::nullopt;
     }
@@ -289,6 +312,8 @@ std::optional<TakenAmount> takeAmount(std::string_view& line) {
     taken.amount.high = high.value_or(*low);
     dropSpace(rest);
     addNote(taken.note, takeHedges(rest));
+    dropArticleOfPart(rest, taken);
+    takeDozens(rest, taken);
     const bool dashed = rest.starts_with('-');
     takeUnit(rest, taken);
     if (dashed && taken.amount.unit.empty()) {

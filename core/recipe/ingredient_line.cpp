@@ -4,6 +4,7 @@
 
 #include "recipe/ingredient_amount.h"
 #include "recipe/plain_words.h"
+#include "recipe/recipe_number.h"
 
 namespace rangeline {
 namespace {
@@ -15,6 +16,10 @@ constexpr std::string_view cutWords =
     "cubed cubes crushed torn halved halves quartered quarters cut ground mashed smashed "
     "chiffonade batonnet matchsticks wedges rounds strips shaved crumbled crumbs slivered pounded "
     "segmented zested";
+/// What is said of a thing before it is named: "boneless, skinless chicken".
+constexpr std::string_view qualities =
+    "boneless skinless bone-in skin-on unsalted salted fresh dried ripe frozen raw cooked lean "
+    "organic low-sodium low-fat full-fat plain whole firm large small medium cold hot warm";
 constexpr std::string_view cutManners =
     "finely coarsely roughly thinly thickly freshly very lightly";
 
@@ -45,11 +50,13 @@ class LineReader {
         const std::string plain = plainLine(text);
         std::string outside = withoutParentheses(plain);
         std::string_view rest = outside;
+        const std::string part = takePartOf(rest);
         if (const auto taken = takeAmount(rest)) {
             ingredient().amount = taken->amount;
             addNote(taken->note);
         }
         readThing(rest);
+        addNote(part);
         for (const std::string& aside : asides_) {
             addNote(aside);
         }
@@ -84,9 +91,34 @@ class LineReader {
         return plainLine(outside);
     }
 
+    /// "zest and juice" of "zest and juice of 1 lemon": then the lemon is what is bought.
+    static std::string takePartOf(std::string_view& line) {
+        constexpr std::string_view parts = "zest juice rind peel and grated finely the";
+        std::string_view rest = line;
+        std::string part;
+        while (isOneOf(firstWord(rest), parts)) {
+            add(part, firstWord(rest), " ");
+            dropWord(rest);
+        }
+        if (part.empty() || !isOneOf(firstWord(rest), "of")) {
+            return {};
+        }
+        dropWord(rest);
+        std::string_view number = rest;
+        if (!takeNumber(number)) {
+            return {};
+        }
+        line = rest;
+        return part;
+    }
+
     /// The thing, then what is said of it after commas.
     void readThing(std::string_view rest) {
         std::string_view thing = takePart(rest);
+        while (!rest.empty() && isOnlyQuality(thing)) {
+            addNote(thing);
+            thing = takePart(rest);
+        }
         while (isOneOf(firstWord(thing), sizesOfThings) && firstWord(thing).size() < thing.size()) {
             addNote(firstWord(thing));
             dropWord(thing);
@@ -101,6 +133,12 @@ class LineReader {
                 addNote(part);
             }
         }
+    }
+
+    static bool isOnlyQuality(std::string_view thing) {
+        const auto words = wordsOf(thing);
+        return std::ranges::all_of(words,
+                                   [](std::string_view word) { return isOneOf(word, qualities); });
     }
 
     /// Up to the next comma or semicolon that does not stand between digits, or " - ".
@@ -156,7 +194,8 @@ class LineReader {
         return std::string(trimmed(thing));
     }
 
-    /// A number left in the thing, a mark before it, or no thing at all, was not understood.
+    /// A number left in the thing, a mark before it, no thing at all, or a heading ("For the
+    /// sauce:") was not understood.
     void judge(const std::string& plain) {
         const std::string name = ingredient().name;
         if (plain.size() > longestLine || name.empty()) {
@@ -164,6 +203,9 @@ class LineReader {
             read_.ingredient.name = plain;
             read_.unread = {plain};
             return;
+        }
+        if (name.ends_with(':')) {
+            read_.unread = {name};
         }
         for (const std::string_view word : wordsOf(name)) {
             const bool marked = word.front() == '-' || word.front() == '/' || word.front() == '+';

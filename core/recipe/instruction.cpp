@@ -140,7 +140,8 @@ class Reader {
 bool endsInAbbreviation(std::string_view text, bool capitalFollows) {
     const std::size_t space = text.find_last_of(' ');
     const std::string_view word = text.substr(space == std::string_view::npos ? 0 : space + 1);
-    if (isOneOf(word, "min mins hr hrs sec secs in no")) {
+    if (isOneOf(word, "min mins hr hrs sec secs in no") ||
+        (word.size() == 1 && isDigit(word.front()))) {
         return !capitalFollows;
     }
     return word.size() < 2 || isOneOf(word, "tbsp tsp oz lb lbs pt qt approx ca fl e.g i.e");

@@ -187,8 +187,15 @@ std::optional<DurationRange> rangeOf(const Span& span) {
         return std::nullopt;
     }
     const auto seconds = [](const Rational& value) { return Duration::seconds(value.ceil()); };
-    return DurationRange{seconds(span.low), seconds((span.low + span.high) / Rational(2)),
-                         seconds(span.high)};
+    const DurationRange range{seconds(span.low), seconds((span.low + span.high) / Rational(2)),
+                              seconds(span.high)};
+    // Between whole minutes cooks think in whole minutes: 14 of 12 to 15.
+    constexpr std::int64_t minute = 60;
+    const bool inMinutes = range.shortest.inSeconds() % minute == 0 &&
+                           range.longest.inSeconds() % minute == 0 &&
+                           range.longest - range.shortest > Duration::minutes(1);
+    const std::int64_t up = (range.likely.inSeconds() + minute - 1) / minute;
+    return inMinutes ? DurationRange{range.shortest, Duration::minutes(up), range.longest} : range;
 }
 
 struct Named {

@@ -60,6 +60,16 @@ INSTANTIATE_TEST_SUITE_P(
         Line{"Salt to taste", "", "Salt", "", "to taste"},
         Line{"a pinch of saffron", "1 pinch", "saffron", "", ""},
         Line{"half a lemon, in wedges", "1/2", "lemon", "in wedges", ""},
+        Line{"2 lb. boneless, skinless chicken thighs", "2 lb", "skinless chicken thighs", "",
+             "boneless"},
+        Line{"zest and juice of 1 lemon", "1", "lemon", "", "zest and juice"},
+        Line{"Juice of 2 limes", "2", "limes", "", "Juice"},
+        Line{"1 dozen oysters", "12", "oysters", "", ""},
+        Line{"half a dozen eggs", "6", "eggs", "", ""},
+        Line{"½ a red cabbage", "1/2", "red cabbage", "", ""},
+        Line{"Pinch of salt", "1 pinch", "salt", "", ""},
+        Line{"1 cup packed brown sugar", "1 cup", "brown sugar", "", "packed"},
+        Line{"1 cup loosely packed basil leaves", "1 cup", "basil leaves", "", "loosely packed"},
         Line{"3-pound chicken", "3 lb", "chicken", "", ""},
         Line{"One 15-ounce can chickpeas, rinsed", "1 can", "chickpeas", "", "15 oz each, rinsed"},
         Line{"15-ounce can chickpeas", "15 oz", "chickpeas", "", "can"},
@@ -79,6 +89,9 @@ INSTANTIATE_TEST_SUITE_P(
                     Line{"200 g / 7 oz leeks, halved lengthwise", "200 g", "leeks",
                          "halved lengthwise", "7 oz"},
                     Line{"2 x 400 g tins chickpeas", "2 tins", "chickpeas", "", "400 g each"},
+                    Line{"1.5 kg/3 lb 5 oz leg of lamb", "1 1/2 kg", "leg of lamb", "",
+                         "3 lb 5 oz"},
+                    Line{"2 dsp yoghurt", "2 dsp", "yoghurt", "", ""},
                     Line{"400g tin of tomatoes", "400 g", "tomatoes", "", "tin"},
                     Line{"2 cm piece ginger", "1 piece", "ginger", "", "2 cm"},
                     Line{"0.75 kg potatoes", "3/4 kg", "potatoes", "", ""},
@@ -96,6 +109,7 @@ TEST(IngredientLine, KeepsWhatItDoesNotUnderstandAndSaysSo) {
     EXPECT_FALSE(comma.ingredient.amount);
     EXPECT_THAT(comma.unread, ElementsAre("1,5"));
     EXPECT_THAT(readIngredientLine("2 cups").unread, ElementsAre("2 cups"));
+    EXPECT_THAT(readIngredientLine("For the sauce:").unread, ElementsAre("For the sauce:"));
     EXPECT_THAT(readIngredientLine("3-2 eggs").unread, ElementsAre("3-2"));
 }
 

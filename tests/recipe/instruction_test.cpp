@@ -100,6 +100,16 @@ TEST(Sentences, EndAtFullStopsThatAreNoAbbreviations) {
                 ElementsAre("Boil 20 min", "Stir the cream in", "Rest 5 min. or so"));
 }
 
+TEST(Sentences, EndAfterAFigureWhereACapitalFollows) {
+    EXPECT_THAT(sentencesOf("Heat the oven to 200C/180C fan/gas 6. Season the leeks."),
+                ElementsAre("Heat the oven to 200C/180C fan/gas 6", "Season the leeks"));
+}
+
+TEST(SpokenTime, IsInWholeMinutesBetweenWholeMinutes) {
+    EXPECT_EQ(timesNamed("boil 12-15 minutes").front().likely, Duration::minutes(14));
+    EXPECT_EQ(timesNamed("boil 1 to 2 minutes").front().likely, Duration::seconds(90));
+}
+
 TEST(Sentences, EndWithTheirLineUnlessTheNextGoesOn) {
     EXPECT_THAT(sentencesOf("Chop the leeks\nFry them in\nbutter\n\nRest"),
                 ElementsAre("Chop the leeks", "Fry them in butter", "Rest"));
