@@ -2,10 +2,10 @@
 
 #include <QCoreApplication>
 #include <QFile>
-#include <algorithm>
 #include <cstdio>
 
 #include "book/library.h"
+#include "check/verdict.h"
 #include "cli/output.h"
 #include "exchange/lesson_file.h"
 #include "text/book_fault_text.h"
@@ -86,10 +86,7 @@ OpenedLesson::OpenedLesson(Lesson lesson, const QLocale& locale)
       plating_(analysePlating(index_)) {}
 
 bool OpenedLesson::works() const {
-    return std::ranges::none_of(findings_, [this](const Finding& finding) {
-        return finding.severity == Severity::Collision || finding.severity == Severity::Open ||
-               (finding.severity == Severity::Late && !lesson_.head.lateAllowed);
-    });
+    return keepsRules(findings_, lesson_.head.lateAllowed);
 }
 
 namespace {

@@ -24,7 +24,7 @@ QString nameOf(const Serving& serving) {
 ServingsForm::ServingsForm(std::vector<Serving> servings, QWidget* parent)
     : QWidget(parent), servings_(std::move(servings)), rows_(new QVBoxLayout(this)) {
     rows_->setContentsMargins(0, 0, 0, 0);
-    auto* more = new QPushButton(tr("Add &dishes of another lesson…"), this);
+    auto* more = new QPushButton(tr("Add &dishes of another lesson ..."), this);
     more->setAutoDefault(false);
     rows_->addWidget(more, 0, Qt::AlignLeft);
     connect(more, &QPushButton::clicked, this, &ServingsForm::moreWanted);

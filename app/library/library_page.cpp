@@ -4,7 +4,9 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QInputDialog>
+#include <QMessageBox>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "book/library.h"
 
@@ -125,6 +127,8 @@ QWidget* LibraryPage::makeButtons() {
     rename_ = add(tr("&Rename ..."), &LibraryPage::renameCurrent);
     archive_ = add(tr("Archi&ve"), &LibraryPage::archiveCurrent);
     delete_ = add(tr("Dele&te"), &LibraryPage::deleteOrBringBack);
+    purge_ = add(tr("Delete &for good ..."), &LibraryPage::purge);
+    purge_->setToolTip(tr("Takes all that was deleted out of the book"));
     column->addStretch(1);
     return box;
 }
@@ -264,6 +268,8 @@ void LibraryPage::currentChanged() {
     }
     delete_->setEnabled(writable);
     delete_->setText(deleted ? tr("Brin&g back") : tr("Dele&te"));
+    purge_->setVisible(archived_->isChecked());
+    purge_->setEnabled(desk_.isWritable() && countDeleted() > 0);
     const bool archived = item != nullptr && item->state == ItemState::Archived;
     archive_->setText(archived ? tr("Back from the archi&ve") : tr("Archi&ve"));
 }
@@ -323,6 +329,29 @@ void LibraryPage::archiveCurrent() {
     const Item* item = current();
     setStateOf(item->id,
                item->state == ItemState::Archived ? ItemState::InUse : ItemState::Archived);
+}
+
+int LibraryPage::countDeleted() const {
+    return desk_.book() == nullptr ? 0
+                                   : static_cast<int>(std::ranges::count(
+                                         desk_.book()->items(), ItemState::Deleted, &Item::state));
+}
+
+void LibraryPage::purge() {
+    const auto lesson = desk_.journal().lesson();
+    const Item* open = lesson ? desk_.book()->item(*lesson) : nullptr;
+    if (open != nullptr && open->state == ItemState::Deleted) {
+        Q_EMIT desk_.said(tr("The open lesson is one of those: bring it back or open another."));
+        return;
+    }
+    const auto answer = QMessageBox::question(
+        this, tr("Delete for good"),
+        tr("What was deleted in this book (%1) cannot be brought back then. Delete it for good?")
+            .arg(countDeleted()));
+    if (answer == QMessageBox::Yes) {
+        justDeleted_.clear();
+        desk_.change([](Book& book) { return purgeDeleted(book); });
+    }
 }
 
 void LibraryPage::deleteOrBringBack() {

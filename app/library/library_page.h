@@ -50,6 +50,8 @@ class LibraryPage : public QWidget {
     void renameCurrent();
     void archiveCurrent();
     void deleteOrBringBack();
+    void purge();
+    int countDeleted() const;
     bool isShown(const Item& item) const;
     void setStateOf(ItemId id, ItemState state);
 
@@ -66,6 +68,7 @@ class LibraryPage : public QWidget {
     QPushButton* rename_ = nullptr;
     QPushButton* archive_ = nullptr;
     QPushButton* delete_ = nullptr;
+    QPushButton* purge_ = nullptr;
     std::set<std::int64_t> justDeleted_;  ///< since the book was opened
     int asked_ = 0;                       ///< answers to earlier searches come too late
 };

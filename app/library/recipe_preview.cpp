@@ -63,7 +63,8 @@ QWidget* RecipePreview::makeChoice() {
     choice_->setAccessibleName(tr("Recipe"));
     choice_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     for (const ImportedRecipe& recipe : recipes_) {
-        choice_->addItem(tr("%1, for %2").arg(q(recipe.dish.name)).arg(recipe.dish.writtenFor));
+        choice_->addItem(
+            tr("%1, for %2").arg(q(recipe.dish.name), QString::number(recipe.dish.writtenFor)));
     }
     return choice_;
 }

@@ -112,8 +112,15 @@ class ShoppingList {
         if (classes_ == 1 && lesson_.head.groups.count == 1) {
             return Printed::tr("As bought, with what is peeled and trimmed off.");
         }
-        return Printed::tr("As bought, for %1 groups in each of %2 classes.")
-            .arg(locale_.toString(lesson_.head.groups.count), locale_.toString(classes_));
+        const QString groups = locale_.toString(lesson_.head.groups.count);
+        const QString classes = locale_.toString(classes_);
+        if (classes_ == 1) {
+            return Printed::tr("As bought, for %1 groups.").arg(groups);
+        }
+        return lesson_.head.groups.count == 1
+                   ? Printed::tr("As bought, for %1 classes.").arg(classes)
+                   : Printed::tr("As bought, for %1 groups in each of %2 classes.")
+                         .arg(groups, classes);
     }
 
     QString sumText(const Wanted& wanted, bool toTaste) const {

@@ -229,7 +229,7 @@ QStringList ovenLines(const OvenScene& oven) {
     const QString name = sentenceCase(oven.name);
     QStringList lines{Text::tr("%1: %2").arg(name, ovenStateText(oven))};
     for (const auto& [slot, load] : oven.loads) {
-        lines << Text::tr("%1, slot %2: %3").arg(name).arg(slot + 1).arg(load.step);
+        lines << Text::tr("%1, slot %2: %3").arg(name, QString::number(slot + 1), load.step);
     }
     return lines;
 }

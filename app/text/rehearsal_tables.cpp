@@ -106,9 +106,8 @@ QString helpsMostText(const Helps& helps, const TextContext& context) {
         return Text::tr("None of these changes makes plating on time more likely.");
     }
     return Text::tr("What helps most: %1. Plating is on time in %2 of 100 then, instead of %3.")
-        .arg(changeName(best, context))
-        .arg(percentOf(best.onTime))
-        .arg(percentOf(helps.onTime));
+        .arg(changeName(best, context), QString::number(percentOf(best.onTime)),
+             QString::number(percentOf(helps.onTime)));
 }
 
 }  // namespace rangeline

@@ -5,9 +5,9 @@
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
-#include <algorithm>
 #include <thread>
 
+#include "check/verdict.h"
 #include "text/arrange_text.h"
 #include "text/fault_text.h"
 
@@ -93,15 +93,6 @@ void Arranger::reject() {
     job_.stop();
 }
 
-/// The checker is the judge of the planner: what it objects to is never shown.
-bool Arranger::keepsRules(const Lesson& lesson) const {
-    const auto findings = checkLesson(lesson, expand(lesson));
-    return std::ranges::none_of(findings, [&](const Finding& finding) {
-        return finding.severity == Severity::Collision || finding.severity == Severity::Open ||
-               (finding.severity == Severity::Late && !lesson.head.lateAllowed);
-    });
-}
-
 void Arranger::take(const ArrangeResult& result) {
     running_ = false;
     showSoon_->stop();
@@ -131,7 +122,8 @@ void Arranger::take(const ArrangeResult& result) {
             placed->second.pinned = before.pinned;
         }
     }
-    if (!keepsRules(planned)) {
+    // The checker is the judge of the planner: what it objects to is never shown.
+    if (!keepsRules(checkLesson(planned, expand(planned)), planned.head.lateAllowed)) {
         Q_EMIT done(tr("The plan that was found breaks a rule of this lesson, so it is not shown. "
                        "Please report the lesson."),
                     false);

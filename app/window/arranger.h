@@ -50,7 +50,6 @@ class Arranger : public QDialog {
     void take(const ArrangeResult& result);
     /// The open lesson with the pins that the scope asks for.
     Lesson asArranged() const;
-    bool keepsRules(const Lesson& lesson) const;
 
     LessonDocument& document_;
     QLocale locale_;

@@ -3,8 +3,8 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QVBoxLayout>
-#include <algorithm>
 
+#include "check/verdict.h"
 #include "text/rehearsal_tables.h"
 
 namespace rangeline {
@@ -145,9 +145,7 @@ void RehearseDialog::makeTables() {
 }
 
 bool RehearseDialog::mayBegin() const {
-    return std::ranges::none_of(document_.findings(), [](const Finding& finding) {
-        return finding.severity == Severity::Collision || finding.severity == Severity::Open;
-    });
+    return canBeFollowed(document_.findings());
 }
 
 void RehearseDialog::begin() {

@@ -2,8 +2,8 @@
 
 #include <QMessageBox>
 #include <QStatusBar>
-#include <algorithm>
 
+#include "check/verdict.h"
 #include "inspect/lesson_head_dialog.h"
 #include "print/dialog/print_dialog.h"
 #include "rehearse/network.h"
@@ -51,10 +51,7 @@ void MainWindow::exportToOther() {
 }
 
 void MainWindow::rehearse() {
-    const auto hinders = [](const Finding& finding) {
-        return finding.severity == Severity::Collision || finding.severity == Severity::Open;
-    };
-    if (std::ranges::any_of(document_.findings(), hinders)) {
+    if (!canBeFollowed(document_.findings())) {
         say(tr("Something collides or has no place yet: arrange it first, then rehearse."));
         return;
     }

@@ -80,6 +80,7 @@ class Book {
     /// The lesson as last written or read by editing, so that an edit need not read all of it.
     Result<const Lesson*, BookFault> heldLesson(ItemId id);
     void holdLesson(ItemId id, Lesson lesson);
+    void holdNoLesson() { held_.reset(); }
     /// Undo continues a gesture only within one session.
     struct Gesture {
         ItemId lesson;

@@ -1,5 +1,6 @@
 #include "book/copy_file.h"
 
+#include <fcntl.h>
 #include <sqlite3.h>
 #include <unistd.h>
 
@@ -43,6 +44,15 @@ std::optional<BookFault> copyPages(Connection& from, const std::string& target) 
     return std::nullopt;
 }
 
+/// Neither a link, where there are links, nor this rename replaces what is there. Memory sticks
+/// know only the one or the other; 0 once it is done, else errno says why not.
+int moveWithoutReplacing(const std::string& part, const std::string& target) {
+    const int linked = ::link(part.c_str(), target.c_str());
+    const bool noLinks = linked != 0 && (errno == EPERM || errno == EOPNOTSUPP);
+    return noLinks ? ::renameat2(AT_FDCWD, part.c_str(), AT_FDCWD, target.c_str(), RENAME_NOREPLACE)
+                   : linked;
+}
+
 /// A journal left by a book of that name would be taken for one of the new book. What it takes back
 /// in a book that is there still is taken back first, should the new one not come to be.
 void dropOldJournal(const std::string& target) {
@@ -79,8 +89,7 @@ std::optional<BookFault> finishPart(const std::string& target, bool replace) {
         dropOldJournal(target);
     }
     if (!replace) {
-        // A link, unlike a rename, never replaces what is there.
-        const int linked = ::link(part.c_str(), target.c_str());
+        const int linked = moveWithoutReplacing(part, target);
         const BookFault fault = linked == 0       ? BookFault()
                                 : errno == EEXIST ? BookFault{BookFaultCode::AlreadyThere, {}, {}}
                                                   : cannotWrite(target);

@@ -278,6 +278,9 @@ std::optional<BookFault> setState(Book& book, ItemId id, ItemState state) {
 }
 
 std::optional<BookFault> purgeDeleted(Book& book) {
+    // A number that is free again may be another lesson's next.
+    book.lastGesture = {};
+    book.holdNoLesson();
     return book.write([&](Connection& connection, Book::Touched& touched) {
         const auto lessons = lessonsOfDeleted(connection);
         const auto pages = logPagesOfDeleted(connection);

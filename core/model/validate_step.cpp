@@ -85,6 +85,10 @@ void StepChecks::loads() const {
     }
     if (step.pieceWidth) {
         checks.length(place.key("pieceWidth"), *step.pieceWidth);
+        if (*step.pieceWidth == Length()) {
+            checks.report(place.key("pieceWidth"), FaultCode::OutOfRange,
+                          {"0 mm", "1 mm", "10000 mm"});
+        }
     }
     checks.whole(place.key("volumePerCover"), step.millilitresPerCover.value_or(1), 1, 100'000);
     checks.whole(place.key("cooks"), step.cooks, 1, mostAtOnce);

@@ -28,8 +28,11 @@ bool allergenCovers(std::string_view avoided, std::string_view contained) {
     if (avoided == contained) {
         return true;
     }
-    const Allergen* row = findAllergen(contained);
-    return row != nullptr && !row->partOf.empty() && row->partOf == avoided;
+    const auto isPartOf = [](std::string_view part, std::string_view whole) {
+        const Allergen* row = findAllergen(part);
+        return row != nullptr && !row->partOf.empty() && row->partOf == whole;
+    };
+    return isPartOf(contained, avoided) || isPartOf(avoided, contained);
 }
 
 }  // namespace rangeline

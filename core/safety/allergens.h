@@ -18,8 +18,8 @@ std::span<const Allergen> allergens();
 /// Null if there is no such allergen.
 const Allergen* findAllergen(std::string_view key);
 
-/// Whether a guest who must not eat `avoided` must not eat what contains `contained`. Keys outside
-/// the table only equal themselves.
+/// Whether a guest who must not eat `avoided` must not eat what contains `contained`, or should
+/// ask: cereals with gluten may be wheat. Keys outside the table only equal themselves.
 bool allergenCovers(std::string_view avoided, std::string_view contained);
 
 }  // namespace rangeline

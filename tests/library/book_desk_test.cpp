@@ -108,8 +108,19 @@ TEST_F(Desk, WhatWasDeletedIsListedOnlyWhereItIsAskedForOnceTheBookIsOpenedAgain
     ASSERT_TRUE(desk_->openBook(path_));
     ASSERT_TRUE(QTest::qWaitFor([&] { return desk_->book()->isSettled(); }));
     EXPECT_TRUE(QTest::qWaitFor([&] { return list->topLevelItemCount() == lessons - 1; }));
+    auto* purge = findNamed<QPushButton>(page, QStringLiteral("Delete for good ..."));
+    EXPECT_TRUE(purge->isHidden());
     page.findChild<QCheckBox*>()->setChecked(true);
     EXPECT_EQ(list->topLevelItemCount(), lessons);
+    ASSERT_FALSE(purge->isHidden());
+    QTimer::singleShot(0, [] {
+        auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+        ASSERT_NE(box, nullptr);
+        box->button(QMessageBox::Yes)->click();
+    });
+    purge->click();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return list->topLevelItemCount() == lessons - 1; }));
+    EXPECT_FALSE(purge->isEnabled());
 }
 
 TEST_F(Desk, ABookThatCannotBeOpenedAgainLeavesNothingToPress) {

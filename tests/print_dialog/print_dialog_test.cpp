@@ -77,9 +77,9 @@ TEST_F(Printing, ChangesThePreviewWithEachChoice) {
 TEST_F(Printing, WithoutASheetThereIsNothingToSave) {
     tick("Station timeline", false);
     EXPECT_TRUE(previewed().empty());
-    EXPECT_FALSE(named<QPushButton>("Save as PDF…").isEnabled());
+    EXPECT_FALSE(named<QPushButton>("Save as PDF ...").isEnabled());
     tick("Plating");
-    EXPECT_TRUE(named<QPushButton>("Save as PDF…").isEnabled());
+    EXPECT_TRUE(named<QPushButton>("Save as PDF ...").isEnabled());
 }
 
 TEST_F(Printing, SavesWhatIsShownAsOnePdf) {

@@ -38,7 +38,7 @@ TEST(Allergens, TheEuFourteen) {
 
 TEST(Allergens, AGuestWithoutGlutenDoesNotGetWheat) {
     EXPECT_TRUE(allergenCovers("gluten", "wheat"));
-    EXPECT_FALSE(allergenCovers("wheat", "gluten"));
+    EXPECT_TRUE(allergenCovers("wheat", "gluten")) << "the cereal may be wheat";
     EXPECT_FALSE(allergenCovers("milk", "wheat"));
 }
 

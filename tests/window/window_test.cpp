@@ -227,6 +227,19 @@ TEST_F(Window, NoTwoActionsShareAShortcut) {
     EXPECT_FALSE(taken.empty());
 }
 
+TEST_F(Window, APlanIsNotPutOnALessonThatWasChangedWhileItWasArranged) {
+    openSample("first-lesson.json");
+    auto* arranger = window_->findChild<Arranger*>();
+    QSignalSpy done(arranger, &Arranger::done);
+    window_->actions().arrange->trigger();
+    Lesson changed = document().lesson();
+    changed.head.name = "Another name";
+    ASSERT_FALSE(document().apply(SetHead{changed.head}, "rename"));
+    ASSERT_TRUE(done.wait(20'000));
+    EXPECT_FALSE(done.first().at(1).toBool());
+    EXPECT_EQ(document().lesson(), changed);
+}
+
 TEST_F(Window, MenuItemsHaveLettersOfTheirOwn) {
     for (const QMenu* menu : window_->findChildren<QMenu*>()) {
         std::map<QChar, QString> letters;

@@ -124,9 +124,9 @@ QWidget* PrintDialog::makeButtons() {
     auto* holder = new QWidget;
     auto* layout = new QHBoxLayout(holder);
     layout->setContentsMargins(0, 0, 0, 0);
-    save_ = new QPushButton(tr("&Save as PDF…"));
+    save_ = new QPushButton(tr("&Save as PDF ..."));
     save_->setDefault(true);
-    print_ = new QPushButton(tr("P&rint…"));
+    print_ = new QPushButton(tr("P&rint ..."));
     if (QPrinterInfo::availablePrinterNames().isEmpty()) {
         auto* none = new QLabel(tr("No printer is set up on this computer."));
         layout->addWidget(none);
@@ -172,7 +172,7 @@ void PrintDialog::renew() {
     const std::vector<const Sheet*> chosen = chosenSheets();
     TextContext text = document_.text(locale_);
     text.units = static_cast<Units>(units_->currentIndex());
-    QProgressDialog progress(tr("Making the pages…"), tr("Stop"), 0,
+    QProgressDialog progress(tr("Making the pages ..."), tr("Stop"), 0,
                              static_cast<int>(chosen.size()), this);
     progress.setWindowModality(Qt::WindowModal);
     progress.setMinimumDuration(patience);
