@@ -23,9 +23,9 @@ bool isBetter(const Candidate& a, const Candidate& b) {
     return a.wrong + worthAChange <= b.wrong;
 }
 
-/// For how long a rule is broken, a minute at least: hands that are wanted twice for a few seconds
-/// are no reason to plate later.
-Duration extentOf(const Finding& finding) {
+/// For how long from now on a rule is broken, a minute at least: hands that are wanted twice for a
+/// few seconds are no reason to plate later.
+Duration extentOf(const Finding& finding, Instant now) {
     switch (finding.code) {
         case FindingCode::KeptTooLong:
         case FindingCode::TooLateAfter:
@@ -33,7 +33,8 @@ Duration extentOf(const Finding& finding) {
         case FindingCode::PlatedTooEarly:
             return std::get<Duration>(finding.figures[0]) - std::get<Duration>(finding.figures[1]);
         default:
-            return std::max(finding.interval.end - finding.interval.begin, Duration::minutes(1));
+            return std::max(finding.interval.end - std::max(finding.interval.begin, now),
+                            Duration::minutes(1));
     }
 }
 
@@ -44,7 +45,7 @@ Candidate judged(Lesson lesson, const Underway& underway) {
             candidate.wrong = candidate.wrong + std::get<Duration>(finding.figures.front());
         }
         if (concernsTheRest(finding, candidate.lesson, underway)) {
-            candidate.wrong = candidate.wrong + extentOf(finding);
+            candidate.wrong = candidate.wrong + extentOf(finding, underway.now);
             candidate.broken.push_back(std::move(finding));
         }
     }
