@@ -70,6 +70,18 @@ bool fits(const std::vector<Segment>& segments, const DurationRange& time) {
     return fixed < time.shortest;
 }
 
+/// The cue stands in a field of its own, as the time before it does. A verb alone keeps it.
+std::string withoutClosingCue(const std::string& name, const std::string& cue) {
+    if (cue.empty() || !name.ends_with(cue)) {
+        return name;
+    }
+    QString left = q(name.substr(0, name.size() - cue.size())).trimmed();
+    while (left.endsWith(u',')) {
+        left = left.chopped(1).trimmed();
+    }
+    return left.contains(u' ') ? left.toStdString() : name;
+}
+
 }  // namespace
 
 std::string techniqueKey(const std::string& name) {
@@ -121,7 +133,7 @@ void suggest(Step& step, const OwnTerms& terms, Units units) {
     }
     if (read.timesNamed > 0) {
         step.time = read.step.time;  // also where it is unusual: that is for the cook to judge
-        step.name = withoutClosingTime(step.name);
+        step.name = withoutClosingTime(withoutClosingCue(step.name, step.cue));
     }
     if (!usualRange(step.technique, terms) || !fits(step.segments, step.time)) {
         step.segments = std::move(read.step.segments);

@@ -148,6 +148,22 @@ TEST(TermsOfTheCook, ATypedLineKeepsItsTimeAndGetsTheUsualAttention) {
     EXPECT_EQ(std::get<BurnerHeat>(step.heat).level, "medium-low");
 }
 
+TEST(TermsOfTheCook, ATypedLineLeavesTimeAndCueToTheirFields) {
+    Step step = plainStep();
+    step.name = "Fry the shallots over medium heat 8 to 10 minutes, until golden";
+    suggest(step, {}, us);
+    EXPECT_EQ(step.name, "Fry the shallots over medium heat");
+    EXPECT_EQ(step.cue, "until golden");
+    EXPECT_EQ(step.time.longest, Duration::minutes(10));
+    for (const char* kept : {"Fry 5 minutes until golden", "Fry the shallots until golden"}) {
+        Step other = plainStep();
+        other.name = kept;
+        suggest(other, {}, us);
+        EXPECT_EQ(other.name.substr(0, 3), "Fry");
+        EXPECT_EQ(other.cue, "until golden");
+    }
+}
+
 TEST(TermsOfTheCook, ATypedLineMarinatesInTheFridgeUnlessItSaysRoomTemperature) {
     Step step = plainStep();
     step.name = "Marinate the fish 20 minutes at room temperature";
