@@ -35,8 +35,12 @@ void Expander::addUse(const StepId& user, const Use& use, int group) {
                 after.storage, true);
         }
     } else {
-        add({tasksOf(use.step, group), StepEnd::End, {}},
-            {tasksOf(user, group), StepEnd::Start, {}}, after.limit(), after.storage, true);
+        const std::vector<int> makers = tasksOf(use.step, group);
+        const StepPoint taken{tasksOf(user, group), StepEnd::Start, {}};
+        add({makers, StepEnd::End, {}}, taken, std::nullopt, after.storage, true);
+        for (const int batch : makers) {  // each keeps only so long
+            add({{batch}, StepEnd::End, {}}, taken, after.limit(), after.storage, false);
+        }
     }
 }
 

@@ -227,6 +227,25 @@ TEST(Expand, WhatOnlyBeginsBeforeAnotherIsDueAtServingItself) {
     EXPECT_THAT(dueAtServing(builder), testing::ElementsAre("sauce"));
 }
 
+TEST(Expand, EachBatchKeepsOnlySoLongThoughItsFoodIsUsedWithTheOthers) {
+    LessonBuilder builder;
+    builder.step("sear", {away(7_min)}).after.atRoom = 6_min;
+    builder.get("sear").piecesPerCover = Rational(1);
+    builder.get("sear").piecesPerBatch = 4;
+    builder.lesson.servings[0].covers = 8;
+    builder.step("sauce", {away(5_min)});
+    builder.uses("sauce", "sear");
+    std::vector<int> kept;
+    for (const Wait& wait : expand(builder.lesson).waits) {
+        if (wait.origin == WaitOrigin::Keeping) {
+            EXPECT_EQ(wait.most, 6_min);
+            ASSERT_EQ(wait.from.tasks.size(), 1U);
+            kept.push_back(wait.from.tasks.front());
+        }
+    }
+    EXPECT_THAT(kept, ElementsAre(0, 1));
+}
+
 TEST(Expand, AnEventTakesNoCook) {
     LessonBuilder builder;
     builder.step("bell", {}).segments = {{Attention::Hands, {}, true}};
