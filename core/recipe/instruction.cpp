@@ -67,11 +67,8 @@ class Reader {
         step.plates = !words_.empty() && beginsPlating(words_.front());
         const CookingVerb* verb = step.plates ? nullptr : mainVerb(words_);
         read_.heatsOven = turnsOvenOn(words_, !temperaturesNamed(sentence_).empty());
-        if (verb != nullptr) {
-            follow(*verb);
-        } else {
-            step.segments = {{Attention::Hands, {}, true}};
-        }
+        follow(verb != nullptr ? *verb
+                               : CookingVerb{"", "", DoneOn::Nothing, Attention::Hands, ""});
         return std::move(read_);
     }
 
@@ -88,6 +85,9 @@ class Reader {
         step.technique = verb.technique;
         step.segments = {{verb.attention, {}, true}};
         DoneOn on = verb.on;
+        if (on == DoneOn::Nothing && !heatNamed(sentence_).empty()) {
+            on = DoneOn::Burner;  // "stir over low heat"
+        }
         if (on == DoneOn::Burner && namesOven(words_) && !hasWord(words_, "boil")) {
             on = DoneOn::Oven;  // "braise in the oven"
         }

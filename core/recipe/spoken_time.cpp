@@ -208,6 +208,7 @@ std::vector<Named> findNamed(std::string_view all) {
     std::vector<Named> times;
     std::string_view text = all;
     std::string_view before;
+    bool keeps = false;  // "keeps warm 40 minutes" is no time of work
     while (!text.empty()) {
         if (text.front() == '(') {
             text.remove_prefix(1);
@@ -220,12 +221,13 @@ std::vector<Named> findNamed(std::string_view all) {
                 span = Span{span->low * Rational(2), span->high * Rational(2)};
             }
             const auto range = rangeOf(*span);
-            if (range && !isOneOf(before, "every after within last first")) {
+            if (range && !keeps && !isOneOf(before, "every after within last first")) {
                 times.push_back({*range, begin, all.size() - text.size()});
             }
             continue;
         }
         before = letters(firstWord(text));
+        keeps = isOneOf(before, "keeps") || (keeps && !firstWord(text).ends_with(','));
         dropWord(text);
     }
     return times;

@@ -46,6 +46,8 @@ TEST(SpokenTime, IsFoundHoweverItIsWritten) {
     EXPECT_EQ(timesIn("Cook 5 minutes or one side is brown"), "5 min");
     EXPECT_EQ(timesIn("In a second bowl, whisk the eggs"), "");
     EXPECT_EQ(timesIn("Peel 3 d'Anjou pears"), "");
+    EXPECT_EQ(timesIn("blend 4 minutes, keeps warm 40 minutes"), "4 min");
+    EXPECT_EQ(timesIn("keep stirring for 5 minutes"), "5 min");
     EXPECT_EQ(timesIn("baste every 10 minutes"), "");
     EXPECT_EQ(timesIn("2 minted lambs and 5 horses"), "");
     EXPECT_EQ(timesIn("for 99999 hours"), "");
@@ -212,6 +214,19 @@ TEST(Instruction, ChillsOnAFridgeShelf) {
     const Step atRoom = readInstruction("Marinate at room temperature, 20 min", usualOven).step;
     EXPECT_TRUE(atRoom.pools.empty());
     EXPECT_EQ(atRoom.after, Keeping());
+}
+
+TEST(Instruction, TakesPanAndHeatThatAreNamedWhateverItsVerb) {
+    const Step glaze =
+        readInstruction("glaze the carrots in the saute pan over medium heat", usualOven).step;
+    EXPECT_EQ(std::get<BurnerHeat>(glaze.heat).level, "medium");
+    EXPECT_EQ(glaze.wares.at(0).kind, "saute-pan");
+    const Step stir = readInstruction("Stir in a saucepan over low heat", usualOven).step;
+    EXPECT_EQ(std::get<BurnerHeat>(stir.heat).level, "low");
+    EXPECT_EQ(stir.wares.at(0).kind, "saucepan");
+    const Step swirl = readInstruction("Swirl in the pot", usualOven).step;
+    EXPECT_TRUE(std::holds_alternative<std::monostate>(swirl.heat));
+    EXPECT_EQ(swirl.wares.at(0).kind, "pot");
 }
 
 TEST(Instruction, WithoutAVerbThatIsKnownNeedsHands) {
