@@ -257,8 +257,9 @@ void Cooking::keepInLog() {
                        "beside the book and tried again when it is opened."));
             } else {
                 service_->removeFile();
-                Q_EMIT said(tr("The service is over. The times of %1 steps are in the book’s log.")
-                                .arg(count));
+                Q_EMIT said(
+                    tr("The service is over. Steps whose times are now in the book’s log: %1.")
+                        .arg(count));
             }
             close();
         });

@@ -72,6 +72,7 @@ void MainWindow::connectBook() {
     });
     connect(actions_.newLesson, &QAction::triggered, this, &MainWindow::makeLesson);
     auto* writing = new BookWriting(*desk_, locale_, units_, *this);
+    connect(writing, &BookWriting::kept, offer_, &ChangeOffer::look);
     connect(actions_.recipe, &QAction::triggered, writing, &BookWriting::fetchRecipe);
     connect(actions_.writeDish, &QAction::triggered, writing, &BookWriting::writeDish);
     connect(actions_.writeKitchen, &QAction::triggered, writing, &BookWriting::writeKitchen);

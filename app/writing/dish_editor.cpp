@@ -193,6 +193,9 @@ void DishEditor::remove() {
 }
 
 void DishEditor::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape && (outline_->giveUpLine() || ingredients_->giveUpLine())) {
+        return;
+    }
     if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) {
         QDialog::keyPressEvent(event);
     }

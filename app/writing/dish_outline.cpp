@@ -84,6 +84,14 @@ QWidget* DishOutline::makeButtons() {
     return box;
 }
 
+bool DishOutline::giveUpLine() {
+    const bool typing = next_->hasFocus() && !next_->text().isEmpty();
+    if (typing) {
+        next_->setText({});
+    }
+    return typing;
+}
+
 void DishOutline::finishTyping() {
     if (const QString name = next_->text().trimmed(); !name.isEmpty()) {
         next_->setText({});  // unlike clear() nothing that could be taken back

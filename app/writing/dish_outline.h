@@ -22,6 +22,8 @@ class DishOutline : public QWidget {
     void mark(const std::vector<Problem>& problems);
     /// Where the next step is typed.
     QLineEdit& nextStep() { return *next_; }
+    /// Empties the line in which a step is being typed; false where none is.
+    bool giveUpLine();
     /// A step that stands there still is told of.
     void finishTyping();
     /// Begins to write the name of what is chosen, after which the next step is written.

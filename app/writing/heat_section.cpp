@@ -1,5 +1,7 @@
 #include "writing/heat_section.h"
 
+#include <QCompleter>
+
 #include "model/equipment_kinds.h"
 #include "model/quantity_text.h"
 #include "text/words.h"
@@ -30,6 +32,8 @@ HeatSection::HeatSection(Units units, QWidget* parent)
     on_->addItems({tr("without heat"), tr("on a burner"), tr("in the oven")});
     level_ = makeChoice(tr("Heat of the burner"));
     level_->setEditable(true);
+    // Completed in the line, "medium" would become "medium-low".
+    level_->completer()->setCompletionMode(QCompleter::PopupCompletion);
     level_->addItems(
         {{}, tr("low"), tr("medium-low"), tr("medium"), tr("medium-high"), tr("high")});
     connect(level_->lineEdit(), &QLineEdit::editingFinished, this, &StepSection::edited);

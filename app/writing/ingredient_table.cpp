@@ -43,6 +43,14 @@ void IngredientTable::setTerms(const OwnTerms& terms) {
     table_->setFields(ingredientFields(terms, units_, locale()));
 }
 
+bool IngredientTable::giveUpLine() {
+    const bool typing = line_->hasFocus() && !line_->text().isEmpty();
+    if (typing) {
+        line_->setText({});
+    }
+    return typing;
+}
+
 void IngredientTable::finishTyping() {
     if (!line_->text().trimmed().isEmpty()) {
         addLines(line_->text());

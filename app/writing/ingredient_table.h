@@ -24,6 +24,8 @@ class IngredientTable : public QWidget {
     ~IngredientTable() override;
 
     void showComponent(const Component& component);
+    /// Empties the line in which an ingredient is being typed; false where none is.
+    bool giveUpLine();
     /// An ingredient that is typed still is taken.
     void finishTyping();
     /// Cuts to choose from besides those of the trade.

@@ -55,6 +55,19 @@ void OrderPage::connectGraph() {
             [this, usual](const QString& text) { hint_->setText(text.isEmpty() ? usual : text); });
 }
 
+void OrderPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    // Hidden, the page had not its size yet when the step was chosen.
+    QMetaObject::invokeMethod(this, &OrderPage::bringStepIntoView, Qt::QueuedConnection);
+}
+
+void OrderPage::bringStepIntoView() {
+    if (const auto node = step_ ? graph_->graph().nodeOf(*step_) : std::nullopt) {
+        const QRect box = graph_->graph().nodes[*node].box.toRect();
+        around_->ensureVisible(box.center().x(), box.center().y(), box.width() / 2, box.height());
+    }
+}
+
 void OrderPage::showStep(const Dish& dish, const std::optional<StepId>& id) {
     const Step* step = id ? findStep(dish, *id) : nullptr;
     if (id != step_) {
@@ -63,10 +76,7 @@ void OrderPage::showStep(const Dish& dish, const std::optional<StepId>& id) {
     dish_ = dish;
     step_ = step == nullptr ? std::nullopt : id;
     graph_->show(dish_, step_);
-    if (const auto node = step_ ? graph_->graph().nodeOf(*step_) : std::nullopt) {
-        const QRect box = graph_->graph().nodes[*node].box.toRect();
-        around_->ensureVisible(box.center().x(), box.center().y(), box.width() / 2, box.height());
-    }
+    bringStepIntoView();
     ties_->widget()->setEnabled(step != nullptr);
     whose_->setText(step == nullptr
                         ? tr("Choose a step to say what it waits for.")

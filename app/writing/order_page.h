@@ -29,8 +29,12 @@ class OrderPage : public QWidget {
     void stepChosen(const rangeline::StepId& step);
     void dishEdited(const rangeline::Dish& dish);
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
     void connectGraph();
+    void bringStepIntoView();
 
     Dish dish_;
     std::optional<StepId> step_;

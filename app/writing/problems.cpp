@@ -67,6 +67,18 @@ std::string locate(const Dish& dish, const QString& place, Problem& problem) {
                                                              : at.name;
 }
 
+/// True too of a dish with no step yet, which is asked for its steps first.
+bool isPlated(const Dish& dish) {
+    std::size_t steps = 0;
+    for (const Component& component : dish.components) {
+        if (std::ranges::any_of(component.steps, &Step::plates)) {
+            return true;
+        }
+        steps += component.steps.size();
+    }
+    return steps == 0;
+}
+
 void addMissing(std::vector<Problem>& problems, const Dish& dish) {
     if (dish.name.empty()) {
         problems.push_back({Text::tr("Give the dish a name."), {}, {}, "name"});
@@ -109,6 +121,14 @@ std::vector<Problem> problemsOf(const Dish& dish, const OwnTerms& terms, const Q
         problem.text = placed(where, writtenSentence(fault, nameOf));
         problem.field = fieldIn(place, fault);
         problems.push_back(std::move(problem));
+    }
+    if (problems.empty() && !isPlated(dish)) {
+        problems.push_back({Text::tr("Nothing ends on the plate yet: type “Plate ...” as the last "
+                                     "step, or tick “ends on the plate” at it."),
+                            {},
+                            {},
+                            "",
+                            true});
     }
     for (const UnusualTime& unusual : unusualTimes(dish, terms, locale)) {
         problems.push_back(

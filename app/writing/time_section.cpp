@@ -1,5 +1,6 @@
 #include "writing/time_section.h"
 
+#include <QCompleter>
 #include <QPushButton>
 
 #include "safety/techniques.h"
@@ -57,6 +58,7 @@ TimeSection::TimeSection(Units units, QWidget* parent)
     name_ = makeEdit(tr("Name of the step"));
     technique_ = new QComboBox(this);
     technique_->setEditable(true);
+    technique_->completer()->setCompletionMode(QCompleter::PopupCompletion);
     technique_->setInsertPolicy(QComboBox::NoInsert);
     technique_->setAccessibleName(tr("Technique"));
     usual_ = new QLabel(this);

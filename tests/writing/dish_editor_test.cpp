@@ -173,6 +173,27 @@ TEST_F(Editor, AProblemIsSaidWithItsStep) {
     EXPECT_TRUE(problems->item(0)->text().startsWith("“Fry the leeks”: it is on a burner"));
 }
 
+TEST_F(Editor, ADishThatNeverReachesThePlateIsRemarkedOnAndMayBeKept) {
+    type("The next step", "Slice the leeks");
+    auto* problems = editor_.findChild<ProblemList*>();
+    ASSERT_EQ(problems->count(), 1);
+    EXPECT_TRUE(problems->item(0)->text().contains("Nothing ends on the plate yet"));
+    EXPECT_TRUE(keep().isEnabled());
+    type("The next step", "Plate the leeks");
+    EXPECT_EQ(problems->count(), 0);
+}
+
+TEST_F(Editor, AHeatTypedInFullIsNotLengthenedToAnotherThatBeginsLikeIt) {
+    type("The next step", "Fry the leeks");
+    auto* level = findNamed<QComboBox>(editor_, "Heat of the burner");
+    ASSERT_NE(level, nullptr);
+    level->setFocus();
+    level->lineEdit()->selectAll();
+    QTest::keyClicks(level->lineEdit(), "medium");
+    QTest::keyClick(level->lineEdit(), Qt::Key_Return);
+    EXPECT_EQ(std::get<BurnerHeat>(step(0).heat).level, "medium");
+}
+
 TEST_F(Editor, AllProblemsAreListedMarkedAndLeadToTheirField) {
     type("The next step", "Fry the leeks");
     choose("In or on", "nothing");
@@ -392,6 +413,22 @@ TEST_F(Editor, ACellTypedBeforeAnotherComponentIsChosenStaysWithItsOwn) {
     QApplication::processEvents();
     EXPECT_EQ(editor_.dish().components[0].ingredients.at(0).name, "onions");
     EXPECT_EQ(editor_.dish().components[1].ingredients.at(0).name, "eggs");
+}
+
+TEST_F(Editor, TheFirstEscapeGivesUpOnlyTheLineInHand) {
+    for (const char* line : {"The next step", "The next ingredient"}) {
+        editor_.activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&editor_));
+        auto* edit = findNamed<QLineEdit>(editor_, line);
+        edit->setFocus();
+        QTest::keyClicks(edit, "2 lb potat");
+        QTest::keyClick(edit, Qt::Key_Escape);
+        EXPECT_TRUE(editor_.isVisible());
+        EXPECT_EQ(edit->text(), "");
+    }
+    EXPECT_EQ(editor_.dish(), newDish("New dish"));
+    QTest::keyClick(&editor_, Qt::Key_Escape);
+    EXPECT_FALSE(editor_.isVisible());
 }
 
 TEST_F(Editor, KeepingTakesTheLineThatIsStillBeingTyped) {
