@@ -5,12 +5,14 @@
 #include <QVBoxLayout>
 #include <utility>
 
+#include "recipe/instruction.h"
 #include "writing/dish_changes.h"
 #include "writing/field_keys.h"
 #include "writing/field_values.h"
 #include "writing/leaving.h"
 #include "writing/terms_dialog.h"
 #include "writing/text_table.h"
+#include "writing/ties.h"
 #include "writing/undo_keys.h"
 
 namespace rangeline {
@@ -164,9 +166,13 @@ void DishEditor::addTyped(const QString& name) {
         const auto place = step_ ? placeOf(dish, *step_) : std::nullopt;
         const std::size_t at = place ? place->step + 1 : dish.components[component_].steps.size();
         step_ = addStep(dish, {component_, at}, name.toStdString());
-        suggest(dish.components[component_].steps[at], terms_, units_);
-        if (dish.components[component_].steps[at].plates) {
+        std::vector<Step>& steps = dish.components[component_].steps;
+        suggest(steps[at], terms_, units_);
+        if (steps[at].plates) {
             useAllLoose(dish, *step_);
+        } else if (at > 0 && goesOnInVesselOf(steps[at - 1], name.toStdString())) {
+            steps[at].wares.clear();
+            dish = withSamePan(dish, *step_, steps[at - 1].id);
         }
     });
 }

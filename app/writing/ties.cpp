@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "recipe/instruction.h"
 #include "writing/dish_changes.h"
 
 namespace rangeline {
@@ -105,15 +106,7 @@ Dish withoutTie(Dish dish, const StepId& id, const StepId& from) {
 }
 
 Dish withSamePan(Dish dish, const StepId& id, const StepId& from) {
-    Step& source = stepOf(dish, from);
-    Step& next = stepOf(dish, id);
-    for (WareNeed& had : source.wares) {
-        had.turnedOut = false;
-        std::erase_if(next.wares, [&](const WareNeed& own) { return own.kind == had.kind; });
-        WareNeed goesOn = had;
-        goesOn.carriesOn = from;
-        next.wares.push_back(std::move(goesOn));
-    }
+    goOnInVessels(stepOf(dish, id), stepOf(dish, from));
     return withUse(std::move(dish), id, from);
 }
 

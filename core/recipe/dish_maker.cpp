@@ -203,6 +203,10 @@ class DishMaker {
         read.step.id = {"step-" + std::to_string(++count_)};
         if (!steps.empty()) {
             read.step.uses = {{steps.back().id, false}};
+            if (goesOnInVesselOf(steps.back(), sentence)) {
+                read.step.wares.clear();
+                goOnInVessels(read.step, steps.back());
+            }
         }
         steps.push_back(std::move(read.step));
     }

@@ -5,6 +5,7 @@
 #include "model/equipment_kinds.h"
 #include "model/fridge.h"
 #include "model/validate_values.h"
+#include "recipe/cooking_verbs.h"
 #include "recipe/main_verb.h"
 #include "recipe/plain_words.h"
 #include "recipe/spoken_heat.h"
@@ -229,6 +230,26 @@ std::vector<std::string> sentencesOf(std::string_view text) {
 
 Instruction readInstruction(std::string_view sentence, Temperature usualOven) {
     return Reader(sentence, usualOven).read();
+}
+
+bool goesOnInVesselOf(const Step& before, std::string_view sentence) {
+    const auto isHeated = [](const WareNeed& ware) {
+        return canStand(ware.kind, DoneOn::Burner) || canStand(ware.kind, DoneOn::Oven);
+    };
+    const std::vector<std::string> words = bareWords(sentence);
+    const auto same = std::ranges::find(words, "same");
+    return same != words.end() && std::next(same) != words.end() &&
+           !wareNamed(*std::next(same)).empty() && std::ranges::any_of(before.wares, isHeated);
+}
+
+void goOnInVessels(Step& next, Step& before) {
+    for (WareNeed& had : before.wares) {
+        had.turnedOut = false;
+        std::erase_if(next.wares, [&](const WareNeed& own) { return own.kind == had.kind; });
+        WareNeed goesOn = had;
+        goesOn.carriesOn = before.id;
+        next.wares.push_back(std::move(goesOn));
+    }
 }
 
 }  // namespace rangeline

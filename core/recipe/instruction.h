@@ -41,4 +41,11 @@ constexpr bool ofAnOven(Temperature named) {
 /// `usualOven` is what the oven is at where the sentence does not say.
 Instruction readInstruction(std::string_view sentence, Temperature usualOven);
 
+/// "in the same pan", "return to the same pot", after a step with a vessel for a range.
+bool goesOnInVesselOf(const Step& before, std::string_view sentence);
+
+/// `next` goes on in all vessels of `before`, which leaves them to it; its own of these kinds are
+/// no longer needed.
+void goOnInVessels(Step& next, Step& before);
+
 }  // namespace rangeline

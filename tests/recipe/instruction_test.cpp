@@ -237,5 +237,15 @@ TEST(Instruction, WithoutAVerbThatIsKnownNeedsHands) {
     EXPECT_EQ(readInstruction("Spread it on the roast until brown", usualOven).step.technique, "");
 }
 
+TEST(InstructionSameVessel, IsNamedByWhatFollowsTheWordSame) {
+    Step before = readInstruction("Sear the leeks", Temperature::fahrenheit(375)).step;
+    EXPECT_TRUE(goesOnInVesselOf(before, "Deglaze with wine in the same pan"));
+    EXPECT_TRUE(goesOnInVesselOf(before, "Return it to the same pot."));
+    EXPECT_FALSE(goesOnInVesselOf(before, "Cut all to the same size in a pan"));
+    EXPECT_FALSE(goesOnInVesselOf(before, "Do the same"));
+    before = readInstruction("Chop the leeks", Temperature::fahrenheit(375)).step;
+    EXPECT_FALSE(goesOnInVesselOf(before, "Fry them in the same pan")) << "a board is no pan";
+}
+
 }  // namespace
 }  // namespace rangeline

@@ -124,6 +124,17 @@ TEST(RecipeImport, ReadsInstructionsInEveryShape) {
               "Pot: Chop; Fry for 10 minutes; Serve;");
 }
 
+TEST(RecipeImport, GoesOnInTheSamePanWhereTheRecipeSaysSo) {
+    const Dish dish = readOne(recipe(R"("name": "Leeks", "recipeInstructions":
+        "Fry the leeks in a pot. Deglaze in the same pot.")"))
+                          .dish;
+    const std::vector<Step>& steps = dish.components.at(0).steps;
+    ASSERT_EQ(steps.size(), 2U);
+    ASSERT_EQ(steps[1].wares.size(), 1U);
+    EXPECT_EQ(steps[1].wares[0].kind, "pot");
+    EXPECT_EQ(steps[1].wares[0].carriesOn, steps[0].id);
+}
+
 TEST(RecipeImport, MakesAComponentOfEachSectionAndJoinsThemAtTheEnd) {
     const Dish dish = readOne(recipe(R"("name": "Pot", "recipeIngredient": ["2 eggs", "1 leek"],
         "recipeInstructions": [

@@ -173,6 +173,15 @@ TEST_F(Editor, AProblemIsSaidWithItsStep) {
     EXPECT_TRUE(problems->item(0)->text().startsWith("“Fry the leeks”: it is on a burner"));
 }
 
+TEST_F(Editor, WhatIsDoneInTheSamePanGoesOnInThatOfTheStepAbove) {
+    type("The next step", "Sear the leeks in the pot 5 minutes");
+    type("The next step", "Deglaze with wine in the same pot 2 minutes");
+    ASSERT_EQ(step(1).wares.size(), 1U);
+    EXPECT_EQ(step(1).wares[0].kind, "pot");
+    EXPECT_EQ(step(1).wares[0].carriesOn, step(0).id);
+    EXPECT_FALSE(judgeDish(editor_.dish()));
+}
+
 TEST_F(Editor, ADishThatNeverReachesThePlateIsRemarkedOnAndMayBeKept) {
     type("The next step", "Slice the leeks");
     auto* problems = editor_.findChild<ProblemList*>();
