@@ -39,6 +39,32 @@ void paintPlain(const TimelineStyle& style, const QRectF& room, Picture& out) {
     add(out, block(style, room, Colour::WareFill));
 }
 
+template <Colour fill>
+void paintFilled(const TimelineStyle& style, const QRectF& room, Picture& out) {
+    add(out, block(style, room, fill));
+}
+
+/// From the left to the right of the room, with a head.
+void paintLink(double width, Stroke stroke, const TimelineStyle& style, const QRectF& room,
+               Picture& out) {
+    const double size = style.markSize * 0.8;
+    const double y = room.center().y();
+    const double end = room.right() - size;
+    out.push_back({LineShape{{room.left() + width, y}, {end, y}, Colour::Selection, width, stroke},
+                   Part::Legend});
+    out.push_back(
+        {MarkShape{Mark::ContinuesRight, QRectF(end, y - size / 2, size, size), Colour::Selection},
+         Part::Legend});
+}
+
+constexpr std::array<LegendEntry, 5> colours = {
+    LegendEntry{QT_TRANSLATE_NOOP("Legend", "in the oven"), paintFilled<Colour::OvenFill>},
+    {QT_TRANSLATE_NOOP("Legend", "on a burner"), paintFilled<Colour::BurnerFill>},
+    {QT_TRANSLATE_NOOP("Legend", "a pan, board or bowl in use"), paintFilled<Colour::WareFill>},
+    {QT_TRANSLATE_NOOP("Legend", "a cook’s hands"), paintFilled<Colour::CookFill>},
+    {QT_TRANSLATE_NOOP("Legend", "at the sink, counter or on a shelf"),
+     paintFilled<Colour::PoolFill>}};
+
 constexpr std::array<LegendEntry, 7> blocks = {
     LegendEntry{QT_TRANSLATE_NOOP("Legend", "the step, and hands at work"), paintPlain},
     {QT_TRANSLATE_NOOP("Legend", "also taken, or washed"),
@@ -75,7 +101,7 @@ constexpr std::array<LegendEntry, 7> blocks = {
          add(out, box);
      }}};
 
-constexpr std::array<LegendEntry, 7> marks = {
+constexpr std::array<LegendEntry, 9> marks = {
     LegendEntry{QT_TRANSLATE_NOOP("Legend", "pinned: stays where it is when the rest is arranged"),
                 [](const TimelineStyle& style, const QRectF& room, Picture& out) {
                     paintPlain(style, room, out);
@@ -110,6 +136,14 @@ constexpr std::array<LegendEntry, 7> marks = {
          bar.fill = Colour::Reach;
          add(out, bar);
      }},
+    {QT_TRANSLATE_NOOP("Legend", "what the chosen step waits for, or what waits for it"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         paintLink(style.thinLine * 1.5, Stroke::Dashed, style, room, out);
+     }},
+    {QT_TRANSLATE_NOOP("Legend", "the wait that keeps the chosen step from moving later"),
+     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
+         paintLink(style.heavyLine, Stroke::Solid, style, room, out);
+     }},
     {QT_TRANSLATE_NOOP("Legend", "heat that the oven is set to"),
      [](const TimelineStyle& style, const QRectF& room, Picture& out) {
          const double inset = 1.5 * style.heavyLine;
@@ -124,6 +158,10 @@ constexpr std::array<LegendEntry, 7> marks = {
 
 QString LegendEntry::meaning() const {
     return QCoreApplication::translate("Legend", text);
+}
+
+std::span<const LegendEntry> coloursOfBlocks() {
+    return colours;
 }
 
 std::span<const LegendEntry> looksOfBlocks() {

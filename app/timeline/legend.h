@@ -17,6 +17,8 @@ struct LegendEntry {
     QString meaning() const;
 };
 
+/// What the colours of blocks mean: on what they stand.
+std::span<const LegendEntry> coloursOfBlocks();
 /// How blocks look, on every medium.
 std::span<const LegendEntry> looksOfBlocks();
 /// Marks on blocks and lines beside them.

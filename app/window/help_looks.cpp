@@ -41,7 +41,7 @@ QWidget* makeHelpOnLooks() {
     grid->setHorizontalSpacing(between);
     grid->setColumnStretch(1, 1);
     int row = 0;
-    for (const auto& looks : {looksOfBlocks(), looksOfMarks()}) {
+    for (const auto& looks : {coloursOfBlocks(), looksOfBlocks(), looksOfMarks()}) {
         for (const LegendEntry& entry : looks) {
             grid->addWidget(new Swatch(entry), row, 0, Qt::AlignVCenter);
             auto* meaning = new QLabel(entry.meaning());

@@ -14,7 +14,7 @@ TEST(Help, SaysWhatEachLookOnTheTimelineMeans) {
     HelpDialog help;
     help.open(HelpDialog::Page::Looks);
     const QList<QLabel*> labels = help.findChildren<QLabel*>();
-    for (const auto& looks : {looksOfBlocks(), looksOfMarks()}) {
+    for (const auto& looks : {coloursOfBlocks(), looksOfBlocks(), looksOfMarks()}) {
         for (const LegendEntry& entry : looks) {
             EXPECT_TRUE(std::ranges::any_of(labels, [&](const QLabel* label) {
                 return label->isVisible() && label->text() == entry.meaning();
