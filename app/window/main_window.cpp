@@ -3,6 +3,7 @@
 #include <QCloseEvent>
 #include <QDockWidget>
 #include <QFileInfo>
+#include <QFontMetrics>
 #include <QGuiApplication>
 #include <QLabel>
 #include <QScopedValueRollback>
@@ -282,12 +283,22 @@ void MainWindow::connectReasons() {
     connect(reasons_, &Reasons::refused, notice_, &Notice::say);
 }
 
+QString MainWindow::fittedToStatus(const QString& text) const {
+    int room = statusBar()->width();
+    for (const QLabel* label : {counts_, kept_}) {
+        room = label->isVisible() ? std::min(room, label->x()) : room;
+    }
+    // A long name gives way: what is said of it stands at the end.
+    const QFontMetrics metrics = statusBar()->fontMetrics();
+    return metrics.elidedText(text, Qt::ElideMiddle, room - 2 * metrics.averageCharWidth());
+}
+
 void MainWindow::connectPanels() {
     const auto refused = [this](const QString& why) { notice_->say(why); };
     connect(timeline_, &TimelineView::selectionChanged, this, &MainWindow::selectionChanged);
     connect(timeline_, &TimelineView::timeHovered, this, &MainWindow::showTime);
     connect(timeline_, &TimelineView::statusChanged, this,
-            [this](const QString& text) { statusBar()->showMessage(text); });
+            [this](const QString& text) { statusBar()->showMessage(fittedToStatus(text)); });
     connect(range_, &RangeView::stepChosen, timeline_,
             [this](const PlacementKey& key) { timeline_->reveal(key); });
     const auto pickUp = [this](const std::vector<StepKey>& steps) {

@@ -79,6 +79,7 @@ class MainWindow : public QMainWindow {
     void connectArranging();
     void connectReasons();
     void connectPanels();
+    QString fittedToStatus(const QString& text) const;
     void fillRecent();
 
     void buildBook();
