@@ -82,6 +82,8 @@ void FlowSection::addKeeping() {
 void FlowSection::addTicks() {
     ahead_ = new QCheckBox(tr("can be done before the lesson, also the day before"), this);
     plates_ = new QCheckBox(tr("ends on the plate"), this);
+    plates_->setToolTip(
+        tr("The plating itself: what ends on the plate can wait there for a few minutes only."));
     afterServing_ = new QCheckBox(tr("washing-up after serving"), this);
     for (QCheckBox* tick : {ahead_, plates_, afterServing_}) {
         connect(tick, &QCheckBox::clicked, this, &StepSection::edited);

@@ -90,6 +90,26 @@ void addMissing(std::vector<Problem>& problems, const Dish& dish) {
     }
 }
 
+/// What is said to keep hot, and waits elsewhere as long as it likes.
+bool keepsHotInVain(const Keeping& after) {
+    const bool waitsHot =
+        after.storage == Storage::HotOnBurner || after.storage == Storage::HotInOven;
+    return after.hot && !waitsHot && !after.limit();
+}
+
+void addKeptHotInVain(std::vector<Problem>& problems, const Dish& dish) {
+    for (std::size_t i = 0; i < dish.components.size(); ++i) {
+        for (const Step& step : dish.components[i].steps) {
+            if (keepsHotInVain(step.after)) {
+                problems.push_back({Text::tr("“%1” keeps hot only so long, but does not wait hot: "
+                                             "say how it waits.")
+                                        .arg(QString::fromStdString(step.name)),
+                                    i, step.id, "after", true});
+            }
+        }
+    }
+}
+
 /// The thing of the kitchen that the place names.
 std::string thingAt(const Kitchen& kitchen, const QString& place) {
     std::string name;
@@ -130,6 +150,7 @@ std::vector<Problem> problemsOf(const Dish& dish, const OwnTerms& terms, const Q
                             "",
                             true});
     }
+    addKeptHotInVain(problems, dish);
     for (const UnusualTime& unusual : unusualTimes(dish, terms, locale)) {
         problems.push_back(
             {unusual.text, placeOf(dish, unusual.step)->component, unusual.step, "time", true});

@@ -192,6 +192,20 @@ TEST_F(Editor, ADishThatNeverReachesThePlateIsRemarkedOnAndMayBeKept) {
     EXPECT_EQ(problems->count(), 0);
 }
 
+TEST_F(Editor, WhatKeepsHotButDoesNotWaitHotIsRemarkedOn) {
+    type("The next step", "Mash the leeks");
+    type("The next step", "Plate them");
+    auto* tree = findNamed<QTreeWidget>(editor_, "Components and steps");
+    tree->setCurrentItem(tree->topLevelItem(0)->child(0));
+    auto* problems = editor_.findChild<ProblemList*>();
+    type("Keeps hot", "40 min");
+    ASSERT_EQ(problems->count(), 1);
+    EXPECT_TRUE(problems->item(0)->text().startsWith("“Mash the leeks” keeps hot only so long"));
+    EXPECT_TRUE(keep().isEnabled());
+    type("Keeps at room temperature", "20 min");
+    EXPECT_EQ(problems->count(), 0);
+}
+
 TEST_F(Editor, AHeatTypedInFullIsNotLengthenedToAnotherThatBeginsLikeIt) {
     type("The next step", "Fry the leeks");
     auto* level = findNamed<QComboBox>(editor_, "Heat of the burner");
