@@ -2,6 +2,7 @@
 
 #include <QSignalBlocker>
 #include <algorithm>
+#include <utility>
 
 #include "text/words.h"
 #include "writing/dish_changes.h"
@@ -34,6 +35,7 @@ FlowSection::FlowSection(Units units, QWidget* parent)
     uses_->setAccessibleName(tr("What goes into it"));
     const int high = 6 * fontMetrics().lineSpacing();
     uses_->setFixedHeight(high);
+    uses_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(uses_, &QListWidget::itemChanged, this, &StepSection::edited);
     setFieldKey(*uses_, "uses");
     form().addRow(tr("What goes into it"), uses_);
@@ -118,9 +120,23 @@ void FlowSection::fillUses(const Dish& dish, const Step& step) {
         const auto line = static_cast<int>(i);
         auto* tick = line < uses_->count() ? uses_->item(line) : new QListWidgetItem(uses_);
         tick->setText(QString::fromStdString(findStep(dish, ids[i])->name));
+        tick->setToolTip(tick->text());
         tick->setData(Qt::UserRole, QString::fromStdString(ids[i].text));
         const bool used = std::ranges::find(step.uses, ids[i], &Use::step) != step.uses.end();
         tick->setCheckState(used ? Qt::Checked : Qt::Unchecked);
+    }
+    if (std::exchange(shown_, step.id) != step.id) {
+        scrollToWhatIsUsed();
+    }
+}
+
+void FlowSection::scrollToWhatIsUsed() {
+    uses_->scrollToTop();
+    for (int line = 0; line < uses_->count(); ++line) {
+        if (uses_->item(line)->checkState() == Qt::Checked) {
+            uses_->scrollToItem(uses_->item(line));
+            return;
+        }
     }
 }
 

@@ -22,12 +22,14 @@ class FlowSection : public StepSection {
     void addKeeping();
     void addTicks();
     void fillUses(const Dish& dish, const Step& step);
+    void scrollToWhatIsUsed();
     void fillAheads(const Dish& dish, const Step& step);
     void showKeeping(const Keeping& after);
     void offerWhatFits();
     QString takeKeeping(Step& step) const;
     QString takePlace(Keeping& after) const;
 
+    StepId shown_;  ///< whose lines stand in `uses_`
     QListWidget* uses_;
     QLineEdit* atRoom_;
     QLineEdit* cold_;

@@ -8,6 +8,7 @@
 #include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
+#include <QListWidget>
 #include <QMessageBox>
 #include <QTabBar>
 #include <QTableWidget>
@@ -204,6 +205,22 @@ TEST_F(Editor, WhatKeepsHotButDoesNotWaitHotIsRemarkedOn) {
     EXPECT_TRUE(keep().isEnabled());
     type("Keeps at room temperature", "20 min");
     EXPECT_EQ(problems->count(), 0);
+}
+
+TEST_F(Editor, WhatGoesIntoAStepIsInViewWhenItIsChosen) {
+    for (int i = 1; i <= 12; ++i) {
+        type("The next step", QString("Slice leek %1").arg(i));
+    }
+    auto* tree = findNamed<QTreeWidget>(editor_, "Components and steps");
+    auto* uses = findNamed<QListWidget>(editor_, "What goes into it");
+    for (const int number : {11, 1}) {
+        tree->setCurrentItem(tree->topLevelItem(0)->child(number));
+        QApplication::processEvents();
+        const auto ticked = uses->findItems(QString("Slice leek %1").arg(number), Qt::MatchExactly);
+        ASSERT_EQ(ticked.size(), 1);
+        EXPECT_EQ(ticked[0]->checkState(), Qt::Checked);
+        EXPECT_TRUE(uses->viewport()->rect().contains(uses->visualItemRect(ticked[0])));
+    }
 }
 
 TEST_F(Editor, AHeatTypedInFullIsNotLengthenedToAnotherThatBeginsLikeIt) {
