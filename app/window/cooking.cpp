@@ -209,8 +209,9 @@ void Cooking::goOn(std::unique_ptr<live::ServiceFile> file) {
 void Cooking::end() {
     if (isUnfinished(service_->service()) &&
         QMessageBox::question(view_.get(), tr("End the service"),
-                              tr("Some steps are not done. End the service all the same?")) !=
-            QMessageBox::Yes) {
+                              tr("Some steps are not done. End the service all the same?"),
+                              QMessageBox::Yes | QMessageBox::No,
+                              QMessageBox::No) != QMessageBox::Yes) {
         return;
     }
     service_->end();
