@@ -34,15 +34,13 @@ void paintMark(Mark mark, Colour colour, const TimelineStyle& style, const QRect
     out.push_back({MarkShape{mark, box, colour}, Part::Legend});
 }
 
-/// A block with something of its own on it.
-void paintPlain(const TimelineStyle& style, const QRectF& room, Picture& out) {
-    add(out, block(style, room, Colour::WareFill));
-}
-
 template <Colour fill>
 void paintFilled(const TimelineStyle& style, const QRectF& room, Picture& out) {
     add(out, block(style, room, fill));
 }
+
+/// A block with something of its own on it.
+constexpr auto paintPlain = paintFilled<Colour::WareFill>;
 
 /// From the left to the right of the room, with a head.
 void paintLink(double width, Stroke stroke, const TimelineStyle& style, const QRectF& room,
@@ -67,10 +65,7 @@ constexpr std::array<LegendEntry, 5> colours = {
 
 constexpr std::array<LegendEntry, 7> blocks = {
     LegendEntry{QT_TRANSLATE_NOOP("Legend", "the step, and hands at work"), paintPlain},
-    {QT_TRANSLATE_NOOP("Legend", "also taken, or washed"),
-     [](const TimelineStyle& style, const QRectF& room, Picture& out) {
-         add(out, block(style, room, Colour::PaleFill));
-     }},
+    {QT_TRANSLATE_NOOP("Legend", "also taken, or washed"), paintFilled<Colour::PaleFill>},
     {QT_TRANSLATE_NOOP("Legend", "watching"),
      [](const TimelineStyle& style, const QRectF& room, Picture& out) {
          BoxShape box = block(style, room, Colour::PaleFill);
