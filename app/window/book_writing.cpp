@@ -182,7 +182,6 @@ void BookWriting::keepBy(const std::function<std::optional<BookFault>(Book&)>& w
         }
         desk_.book()->refresh();
         Q_EMIT desk_.said(done);
-        Q_EMIT kept();
     });
 }
 

@@ -30,10 +30,6 @@ class BookWriting : public QObject {
     /// Asks for a page or a file with recipes, and shows what is in it before it is stored.
     void fetchRecipe();
 
-  Q_SIGNALS:
-    /// A dish or a kitchen is in the book as it was written.
-    void kept();
-
   private:
     void takeRecipe(const QString& path);
     void lookForInterrupted();

@@ -85,6 +85,7 @@ class MainWindow : public QMainWindow {
     void buildBook();
     void connectBook();
     void showLibrary();
+    void showBookLesson();
     /// From the lesson to the book and back.
     void turnBook();
     void makeLesson();

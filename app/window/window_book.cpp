@@ -66,13 +66,9 @@ void MainWindow::connectBook() {
         files_.recent().add(desk_->book()->path());
         showLibrary();
     });
-    connect(desk_, &BookDesk::lessonOpened, this, [this] {
-        lessonOpened(true);
-        offer_->look();
-    });
+    connect(desk_, &BookDesk::lessonOpened, this, &MainWindow::showBookLesson);
     connect(actions_.newLesson, &QAction::triggered, this, &MainWindow::makeLesson);
     auto* writing = new BookWriting(*desk_, locale_, units_, *this);
-    connect(writing, &BookWriting::kept, offer_, &ChangeOffer::look);
     connect(actions_.recipe, &QAction::triggered, writing, &BookWriting::fetchRecipe);
     connect(actions_.writeDish, &QAction::triggered, writing, &BookWriting::writeDish);
     connect(actions_.writeKitchen, &QAction::triggered, writing, &BookWriting::writeKitchen);
@@ -107,7 +103,7 @@ void MainWindow::connectBook() {
 
 void MainWindow::turnBook() {
     if (pages_->currentIndex() == libraryPage && desk_->journal().lesson()) {
-        lessonOpened(true);
+        showBookLesson();
     } else {
         showLibrary();
     }
@@ -129,6 +125,11 @@ void MainWindow::showLibrary() {
         pages_->setCurrentIndex(libraryPage);
         showKept();
     }
+}
+
+void MainWindow::showBookLesson() {
+    lessonOpened(true);
+    offer_->look();  // its dishes may have been written on since it was last in view
 }
 
 void MainWindow::makeLesson() {
@@ -162,7 +163,7 @@ void MainWindow::openLessonNamed(const QString& name) {
 
 void MainWindow::openLesson(ItemId lesson) {
     if (desk_->journal().lesson() == lesson) {
-        lessonOpened(true);
+        showBookLesson();
     } else if (mayLeave()) {
         desk_->openLesson(lesson);
     }

@@ -8,13 +8,18 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QSignalSpy>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <algorithm>
 #include <map>
 
+#include "book/library.h"
 #include "inspect/findings_panel.h"
 #include "inspect/shelf_panel.h"
+#include "library/book_desk.h"
+#include "library/change_offer.h"
+#include "library/samples_book.h"
 #include "support/find_widget.h"
 #include "timeline_view/timeline_view.h"
 #include "window/arranger.h"
@@ -238,6 +243,34 @@ TEST_F(Window, APlanIsNotPutOnALessonThatWasChangedWhileItWasArranged) {
     ASSERT_TRUE(done.wait(20'000));
     EXPECT_FALSE(done.first().at(1).toBool());
     EXPECT_EQ(document().lesson(), changed);
+}
+
+TEST_F(Window, ALessonThatIsComeBackToOffersItsDishAsItWasChangedMeanwhile) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath("lessons.rangeline");
+    ASSERT_FALSE(makeSamplesBook(path));
+    ASSERT_TRUE(window_->openFile(path));
+    auto* desk = window_->findChild<BookDesk*>();
+    ASSERT_NE(desk, nullptr);
+    QSignalSpy opened(desk, &BookDesk::lessonOpened);
+    window_->openLessonNamed("First lesson: roast carrots with warm lentils");
+    ASSERT_TRUE(!opened.isEmpty() || opened.wait());
+    auto* offer = window_->findChild<ChangeOffer*>();
+    ASSERT_NE(offer, nullptr);
+    bool renamed = false;
+    desk->book()->ask(
+        [](Book& book) {
+            const auto dish = findItem(book, ItemKind::Dish, "Roast carrots with warm lentils");
+            return dish.ok() && !rename(book, dish.value().id, "Carrots and lentils");
+        },
+        [&](bool done) { renamed = done; });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return renamed; }));
+    const auto turn = [this] { QTest::keyClick(window_.get(), Qt::Key_B, Qt::ControlModifier); };
+    turn();
+    EXPECT_TRUE(offer->isHidden()) << "it belongs to the lesson, not to the book's lists";
+    turn();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return offer->isVisible(); }));
+    window_.reset();  // before the folder goes
 }
 
 TEST_F(Window, MenuItemsHaveLettersOfTheirOwn) {
