@@ -236,10 +236,12 @@ bool goesOnInVesselOf(const Step& before, std::string_view sentence) {
     const auto isHeated = [](const WareNeed& ware) {
         return canStand(ware.kind, DoneOn::Burner) || canStand(ware.kind, DoneOn::Oven);
     };
+    const auto isSameVessel = [](const std::string& word, const std::string& next) {
+        return word == "same" && !wareNamed(next).empty();
+    };
     const std::vector<std::string> words = bareWords(sentence);
-    const auto same = std::ranges::find(words, "same");
-    return same != words.end() && std::next(same) != words.end() &&
-           !wareNamed(*std::next(same)).empty() && std::ranges::any_of(before.wares, isHeated);
+    return std::ranges::adjacent_find(words, isSameVessel) != words.end() &&
+           std::ranges::any_of(before.wares, isHeated);
 }
 
 void goOnInVessels(Step& next, Step& before) {

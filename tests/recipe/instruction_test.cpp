@@ -241,6 +241,7 @@ TEST(InstructionSameVessel, IsNamedByWhatFollowsTheWordSame) {
     Step before = readInstruction("Sear the leeks", Temperature::fahrenheit(375)).step;
     EXPECT_TRUE(goesOnInVesselOf(before, "Deglaze with wine in the same pan"));
     EXPECT_TRUE(goesOnInVesselOf(before, "Return it to the same pot."));
+    EXPECT_TRUE(goesOnInVesselOf(before, "Cut to the same size, then fry in the same pan"));
     EXPECT_FALSE(goesOnInVesselOf(before, "Cut all to the same size in a pan"));
     EXPECT_FALSE(goesOnInVesselOf(before, "Do the same"));
     before = readInstruction("Chop the leeks", Temperature::fahrenheit(375)).step;
